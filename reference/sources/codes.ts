@@ -1,0 +1,3 @@
+import type { Source } from '../source.ts';
+
+export const codeSources = {} as const satisfies Record<string, Source>;

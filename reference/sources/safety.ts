@@ -1,0 +1,3 @@
+import type { Source } from '../source.ts';
+
+export const safetySources = {} as const satisfies Record<string, Source>;

@@ -1,0 +1,408 @@
+/**
+ * The answer: everything that `assess` gives back, and all that a page may print.
+ * Names of version 1 are fixed: add to them, do not rename. Numbers are finite or null.
+ * Lengths ft in plan, heights in above the file's height zero, slopes in per ft.
+ */
+
+export type Point = readonly [xFt: number, yFt: number];
+export type Ring = readonly Point[];
+export type Grade = 'found' | 'memory' | 'practice' | 'computed';
+
+/** Where a fact comes from, ready to print. */
+export interface SourceNote {
+  /** Bibliography id (reference/sources.ts). */
+  id: string;
+  /** "Document, edition, section" in words. */
+  text: string;
+  grade: Grade;
+}
+
+/** `stop` = do not go on before this is settled; `fix` = the plan must change or it is handled in it; `note` = know it. */
+export type FindingLevel = 'stop' | 'fix' | 'note';
+
+/** A fact about this roof that somebody must act on. `id` is stable and test-friendly, e.g. `no-second-way-out`. */
+export interface Finding {
+  id: string;
+  level: FindingLevel;
+  where: string;
+  message: string;
+  value: string | null;
+  limit: string | null;
+  source: SourceNote | null;
+}
+
+export interface Assumption {
+  /** Path in the roof file, e.g. `existing.buildUpIn`. */
+  path: string;
+  value: string;
+  because: string;
+  /** The cheapest way to find out, where there is one. */
+  findOut: string | null;
+}
+
+/** One computed number with everything that made it: "where does this come from?" */
+export interface Working {
+  id: string;
+  what: string;
+  formula: string;
+  inputs: Readonly<Record<string, number | string>>;
+  value: number;
+  unit: string;
+  source: SourceNote;
+}
+
+export type Verdict = 'meets-minimum' | 'drains-below-minimum' | 'ponds' | 'undecided';
+
+export interface PondReport {
+  outline: Ring;
+  holes: readonly Ring[];
+  areaSqFt: number;
+  greatestDepthIn: number;
+  deepestAt: Point;
+  volumeGal: number;
+  weightLb: number;
+  greatestLoadPsf: number;
+  /** True when shallow enough to be listed only. */
+  birdBath: boolean;
+  /** Where in words: "middle of the section, 12 ft from the gutter side". */
+  where: string;
+}
+
+export interface FlatReport {
+  areaSqFt: number | null;
+  lengthFt: number | null;
+  outline: Ring | null;
+  line: readonly [Point, Point] | null;
+}
+
+export interface OutletReport {
+  id: string;
+  label: string;
+  kind: 'drain' | 'scupper' | 'edge';
+  role: 'primary' | 'overflow';
+  status: 'existing' | 'proposed';
+  at: Point;
+  /** For an edge outlet its other end. */
+  to: Point | null;
+  drainsSqFt: number;
+  /** Walls, steep roofs and downspouts that add to it. */
+  addedSqFt: number;
+  flowGpm: number | null;
+  capacityGpm: number | null;
+  adequate: boolean | null;
+  /** What it takes to carry the flow, in words: "3-in drain", "scupper 8 x 4 in". */
+  needs: string;
+  basis: string;
+  source: SourceNote | null;
+}
+
+export interface DrainageArea {
+  outlet: string;
+  outline: Ring;
+  holes: readonly Ring[];
+  areaSqFt: number;
+}
+
+export interface SurfaceTriangle {
+  a: Point;
+  b: Point;
+  c: Point;
+  /** Heights at the three corners. */
+  z: readonly [number, number, number];
+}
+
+export interface FlowArrow {
+  at: Point;
+  /** Unit vector downhill. */
+  toward: readonly [number, number];
+  slopeInPerFt: number;
+}
+
+/** Water level and what it weighs when every way out but the named one is shut. */
+export interface LoadStep {
+  label: string;
+  depthIn: number;
+  loadPsf: number;
+  exceedsLiveLoad: boolean | null;
+}
+
+export interface ExistingReport {
+  verdict: Verdict;
+  /** One sentence. */
+  why: string;
+  /** The cheapest observation that would decide an undecided verdict. */
+  decidedBy: string | null;
+  leastFaceSlopeInPerFt: number | null;
+  leastValleySlopeInPerFt: number | null;
+  ponds: readonly PondReport[];
+  flats: readonly FlatReport[];
+  undrainedAreaSqFt: number;
+  outlets: readonly OutletReport[];
+  areas: readonly DrainageArea[];
+  surface: readonly SurfaceTriangle[];
+  arrows: readonly FlowArrow[];
+  loads: readonly LoadStep[];
+  /** Levelling needed to bring the deck to its fitted plane, when readings were given. */
+  levelling: { volumeBoardFt: number; greatestIn: number } | null;
+}
+
+/** How much height there is at a place before something is drowned, over the bare deck and over the old covering. */
+export interface Budget {
+  id: string;
+  where: string;
+  kind: 'door' | 'window' | 'siding' | 'wall' | 'parapet' | 'curb' | 'tie-in' | 'pipe' | 'overflow' | 'guard';
+  at: Point;
+  to: Point | null;
+  /** Height of the limit above the bare deck. */
+  heightIn: number | null;
+  /** What must stay clear of it (flashing height). */
+  clearIn: number;
+  /** Build-up above the bare deck that the place allows (may be negative). */
+  availableIn: number | null;
+  /** Thickness of insulation alone that this allows at the given rule (cover board taken off). */
+  boardsIn: number | null;
+  /** R which that thickness gives. */
+  rAvailable: number | null;
+  /** `stop`: must hold, a layout that breaks it is rejected. `raise`: can be raised (curb, pipe), listed as work. */
+  hardness: 'stop' | 'raise';
+  source: SourceNote | null;
+}
+
+export interface CreaseReport {
+  from: Point;
+  to: Point;
+  kind: 'valley' | 'ridge' | 'wall';
+  slopeInPerFt: number;
+  lengthFt: number;
+}
+
+export interface FacetReport {
+  outlet: string;
+  outline: Ring;
+  holes: readonly Ring[];
+  /** Finished surface z = atOriginIn + gx x + gy y. */
+  plane: { atOriginIn: number; gx: number; gy: number };
+  slopeInPerFt: number;
+  areaSqFt: number;
+  labelAt: Point;
+}
+
+/** One board piece as it lies on the plan. */
+export interface BoardPiece {
+  outline: Ring;
+  lowIn: number;
+  highIn: number;
+  fillIn: number;
+  /** Printed mark: the thickness itself, e.g. "0.5-1.5 +2". */
+  mark: string;
+  whole: boolean;
+  labelAt: Point;
+}
+
+export interface BoardLine {
+  lowIn: number;
+  highIn: number;
+  slopeInPerFt: number;
+  fillLayersIn: readonly number[];
+  /** Net boards' worth of area, whole boards to order (mitres from new boards plus spares). */
+  net: number;
+  order: number;
+  mark: string;
+}
+
+export interface FillLine {
+  thicknessIn: number;
+  areaSqFt: number;
+  /** 4 x 8 ft boards. */
+  order: number;
+}
+
+/** Finished height to check with a level before the next step. */
+export interface CheckPoint {
+  id: string;
+  at: Point;
+  where: string;
+  /** Above the height zero of the plan (lowest outlet). */
+  heightIn: number;
+  thicknessIn: number;
+}
+
+export interface NailerPiece {
+  edge: string;
+  from: Point;
+  to: Point;
+  lengthFt: number;
+  startIn: number;
+  endIn: number;
+}
+
+export interface Rejection {
+  where: string;
+  neededIn: number | null;
+  availableIn: number | null;
+  why: string;
+  /** What to relax, and what that buys. */
+  relax: string | null;
+}
+
+export interface Layout {
+  id: string;
+  title: string;
+  /** One sentence: why someone would choose it. */
+  why: string;
+  strict: boolean;
+  slopeInPerFt: number;
+  leastFaceSlopeInPerFt: number | null;
+  leastValleySlopeInPerFt: number | null;
+  /** After creep and load that are still to come; null with a reason when joists are not known. */
+  inServiceSlopeInPerFt: number | null;
+  inServiceNote: string;
+  valleyGrade: 'good' | 'slow' | 'too-flat';
+  outlets: readonly OutletReport[];
+  areas: readonly DrainageArea[];
+  newOutlets: number;
+  meanThicknessIn: number;
+  leastThicknessIn: number;
+  greatestThicknessIn: number;
+  volumeBoardFt: number;
+  addedPsf: number;
+  bound: {
+    pathSlopeInPerFt: number;
+    boardFt: number;
+    errorBoardFt: number;
+    ratio: number;
+    strictConeBoardFt: number;
+  } | null;
+  thinnestR: number;
+  averageR: number;
+  effectiveR: number;
+  /** Flat layer under the taper that would meet the target R, where a target is known. */
+  baseForTargetIn: number | null;
+  /** Whether that base fits under the limits. */
+  baseForTargetFits: boolean | null;
+  facets: readonly FacetReport[];
+  creases: readonly CreaseReport[];
+  arrows: readonly FlowArrow[];
+  pieces: readonly BoardPiece[];
+  boards: readonly BoardLine[];
+  fill: readonly FillLine[];
+  checkPoints: readonly CheckPoint[];
+  nailers: readonly NailerPiece[];
+  cornerHeights: readonly { at: Point; heightIn: number; thicknessIn: number }[];
+  ponds: readonly PondReport[];
+  flats: readonly FlatReport[];
+  /** Levelling that the boards need first (sagged deck). */
+  levellingBoardFt: number;
+  overflow: { required: boolean; note: string; inletIn: number | null; source: SourceNote | null };
+  budgets: readonly { id: string; where: string; usedIn: number; leftIn: number }[];
+  rejected: Rejection | null;
+}
+
+export interface MembraneReason {
+  criterion: string;
+  weight: number;
+  score: number;
+  text: string;
+}
+
+export interface MembraneReport {
+  id: string;
+  name: string;
+  /** 0 to 10; null when vetoed. */
+  score: number | null;
+  veto: { why: string; source: SourceNote } | null;
+  reasons: readonly MembraneReason[];
+  /** In words: what weight change makes this option win (or makes the winner lose). */
+  flips: readonly string[];
+  /** Plain sentences for the owner. */
+  plain: string;
+}
+
+export interface MaterialLine {
+  id: string;
+  group: string;
+  item: string;
+  quantity: number;
+  unit: string;
+  orderQuantity: number;
+  orderUnit: string;
+  /** How the number came about, in words with the figures. */
+  basis: string;
+  source: SourceNote | null;
+}
+
+export interface Caution {
+  id: string;
+  severity: 1 | 2 | 3 | 4;
+  topic: string;
+  /** Evaluated on the roof as it is, as it will be, or while the work goes on. */
+  when: 'as-is' | 'during' | 'finished';
+  /** The fact of this job that triggered it. */
+  because: string;
+  text: string;
+  source: SourceNote;
+}
+
+export interface EdgeReport {
+  id: string;
+  side: number;
+  from: Point;
+  to: Point;
+  kind: string;
+  /** "gutter side, 30'-0"" */
+  label: string;
+  lengthFt: number;
+  mayDrain: 'yes' | 'no' | 'unknown';
+}
+
+/** Everything of the plan that drawings need and that does not depend on a layout. */
+export interface PlanReport {
+  outline: Ring;
+  edges: readonly EdgeReport[];
+  curbs: readonly { id: string; kind: string; outline: Ring; heightIn: number | null }[];
+  pipes: readonly { at: Point; kind: string; diameterIn: number | null }[];
+  inflows: readonly { at: Point; kind: string; fromSqFt: number }[];
+  findings: readonly { kind: string; at: Point | null; outline: Ring | null; note: string | null }[];
+}
+
+export interface RuleSetReport {
+  building: { id: string; title: string };
+  plumbing: { id: string; title: string };
+  slopeRule: { faceInPerFt: number; valleyInPerFt: number; strict: boolean };
+  local: readonly string[];
+}
+
+export interface RainReport {
+  primaryInPerHr: number;
+  primaryBasis: string;
+  overflowInPerHr: number;
+  overflowBasis: string;
+  source: SourceNote;
+}
+
+export interface Assessment {
+  resultVersion: 1;
+  label: string;
+  invented: boolean;
+  place: string;
+  /** The first sentence of every page. */
+  headline: string;
+  ruleSet: RuleSetReport;
+  rain: RainReport;
+  section: { areaSqFt: number; perimeterFt: number; squares: number };
+  plan: PlanReport;
+  existing: ExistingReport;
+  budgets: readonly Budget[];
+  layouts: readonly Layout[];
+  chosenLayout: string | null;
+  /** When nothing fits: what to relax first. */
+  relax: string | null;
+  membranes: readonly MembraneReport[];
+  chosenMembrane: string | null;
+  materials: readonly MaterialLine[];
+  cautions: readonly Caution[];
+  deferral: string;
+  findings: readonly Finding[];
+  assumed: readonly Assumption[];
+  workings: readonly Working[];
+}

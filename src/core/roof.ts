@@ -1,0 +1,264 @@
+/**
+ * One roof section as it was measured: what `src/input` hands to the core.
+ *
+ * Plan lengths are feet (x east, y north), heights and thicknesses inches, slopes inches per foot.
+ * `null` always means "not known"; the core then assumes something and lists it (see assumptions.ts).
+ * Heights are measured from the surface that `existing.readOn` names, at that spot.
+ * Side i runs from corner i to corner i + 1 in the file's own order, clockwise or not.
+ */
+
+export type Point = readonly [xFt: number, yFt: number];
+export type Ring = readonly Point[];
+
+export type Answer = 'yes' | 'no' | 'unknown';
+
+export type EdgeKind =
+  | 'gutter'
+  | 'drip'
+  | 'rake'
+  | 'parapet'
+  | 'wall'
+  | 'shingles-above'
+  | 'roof-below'
+  | 'box-gutter'
+  | 'party-wall'
+  | 'joint';
+
+export type OpeningKind = 'door' | 'window' | 'siding-bottom' | 'weep' | 'louver';
+
+export interface Opening {
+  kind: OpeningKind;
+  /** Along the side from its first corner; null = not known, the limit then holds along the whole edge entry. */
+  fromFt: number | null;
+  toFt: number | null;
+  /** Height of the sill above the surface at that spot; null = not known. */
+  heightIn: number | null;
+}
+
+export interface Gutter {
+  profile: 'k' | 'half-round' | 'box' | null;
+  sizeIn: number | null;
+  /** Fall of the gutter itself; null = not known. */
+  slopeInPerFt: number | null;
+  /** Distances of the downspouts along the side, from its first corner. */
+  downspouts: readonly number[] | null;
+  downspoutSizeIn: readonly [number, number] | null;
+}
+
+export interface Edge {
+  side: number;
+  /** Part of the side that this entry covers; null = to that end of the side. */
+  fromFt: number | null;
+  toFt: number | null;
+  kind: EdgeKind;
+  mayDrain: Answer;
+  /** Height of the edge's top (parapet, rake stop) at its two ends; null = not known. */
+  topIn: readonly [startIn: number, endIn: number] | null;
+  /** Least height above the surface that must stay clear (flashing, siding, shingles) at its two ends. */
+  clearIn: readonly [startIn: number, endIn: number] | null;
+  gutter: Gutter | null;
+  /** Pitch of the shingled slope above, rise in 12. */
+  pitchIn12: number | null;
+  /** Plan area of the steep roof that sheds onto this edge. */
+  shedsSqFt: number | null;
+  /** Height of a wall above the section, for the rain it sheds. */
+  wallHeightFt: number | null;
+  openings: readonly Opening[];
+}
+
+export interface Curb {
+  id: string;
+  kind: 'skylight' | 'hatch' | 'chimney' | 'equipment' | 'other';
+  outline: Ring;
+  heightIn: number | null;
+}
+
+export type PipeKind = 'plumbing' | 'gas-vent' | 'flue' | 'exhaust' | 'air-inlet' | 'conduit';
+
+export interface Pipe {
+  at: Point;
+  diameterIn: number | null;
+  kind: PipeKind;
+  topIn: number | null;
+}
+
+export interface Inflow {
+  at: Point;
+  kind: 'downspout' | 'valley';
+  fromSqFt: number;
+}
+
+export type OutletRole = 'primary' | 'overflow';
+
+interface OutletCommon {
+  id: string;
+  role: OutletRole;
+  status: 'existing' | 'proposed';
+  /** Height at which water enters; null = flush with the surface. */
+  inletIn: number | null;
+  /** False when it is known to be covered or blocked. */
+  working: boolean;
+}
+
+export interface DrainOutlet extends OutletCommon {
+  kind: 'drain';
+  at: Point;
+  /** Nominal drain (pipe) size. */
+  sizeIn: number | null;
+  /** A marked route exists for its leader. */
+  leaderRoute: Answer;
+}
+
+export interface ScupperOutlet extends OutletCommon {
+  kind: 'scupper';
+  side: number;
+  /** From the side's first corner to the middle of the scupper. */
+  alongFt: number;
+  widthIn: number | null;
+  heightIn: number | null;
+}
+
+export type Outlet = DrainOutlet | ScupperOutlet;
+
+export interface DeckPlane {
+  slopeInPerFt: number;
+  /** Degrees clockwise from north in which the plane falls, or the side towards which it falls. */
+  fallsToward: { side: number } | { bearingDeg: number };
+  where: Ring | null;
+  through: readonly [xFt: number, yFt: number, zIn: number] | null;
+}
+
+export type ExistingSurface =
+  | { kind: 'level' }
+  | { kind: 'planes'; planes: readonly DeckPlane[] }
+  | {
+      kind: 'readings';
+      readings: readonly (readonly [xFt: number, yFt: number, valueIn: number])[];
+      sense: 'height' | 'rod';
+      errorIn: number | null;
+    }
+  | { kind: 'unknown' };
+
+export interface SeenPond {
+  outline: Ring | null;
+  at: Point | null;
+  depthIn: number | null;
+  hoursAfterRain: number | null;
+}
+
+export interface Existing {
+  surface: ExistingSurface;
+  readOn: 'covering' | 'deck';
+  /** Thickness of everything above the deck; null = not known. */
+  buildUpIn: number | null;
+  seenPonds: readonly SeenPond[];
+  /** True when somebody looked 48 h after rain and saw no water; null = nobody looked. */
+  seenDryAfter48h: boolean | null;
+}
+
+export type DeckKind =
+  | 'plywood'
+  | 'osb'
+  | 'plank'
+  | 'tongue-and-groove'
+  | 'steel'
+  | 'concrete'
+  | 'gypsum'
+  | 'cement-fiber'
+  | 'lightweight-concrete';
+
+export interface Deck {
+  kind: DeckKind | null;
+  thicknessIn: number | null;
+  liveLoadPsf: number | null;
+  joists: { spanFt: number; depthIn: number; spacingIn: number; directionDeg: number | null } | null;
+}
+
+export type CoveringKind =
+  | 'sbs-granule'
+  | 'app'
+  | 'bur-gravel'
+  | 'bur-smooth'
+  | 'tpo'
+  | 'pvc'
+  | 'epdm'
+  | 'roll-roofing'
+  | 'coating'
+  | 'spray-foam'
+  | 'metal'
+  | 'other';
+
+export type Below = 'living-exposed-deck' | 'living-ceiling' | 'attic' | 'unheated' | 'outdoors';
+
+export interface Rain {
+  inPerHr: number;
+  durationMin: number | null;
+  returnYears: number | null;
+}
+
+export interface InspectionFinding {
+  kind: string;
+  at: Point | null;
+  outline: Ring | null;
+  side: number | null;
+  fromFt: number | null;
+  toFt: number | null;
+  severity: 'slight' | 'plain' | 'severe' | null;
+  note: string | null;
+}
+
+export interface Preferences {
+  /** Nobody wants an open flame on this job (owner, insurer, fire official). */
+  noFlame: boolean | null;
+  /** Old bituminous residue will be taken off or covered before the new sheet. */
+  residueRemovedOrCovered: boolean | null;
+  /** Kitchen exhaust, oils or animal fat reach the roof. */
+  grease: boolean | null;
+  debris: boolean | null;
+  footTraffic: boolean | null;
+  tightBudget: boolean | null;
+  /** Lowest surface temperature expected while the work lasts. */
+  workTemperatureF: number | null;
+  /** Membrane option that the owner asks for. */
+  membrane: string | null;
+}
+
+export interface Roof {
+  version: 1;
+  label: string;
+  /** Said on every paper of a made-up roof. */
+  invented: boolean;
+  place: { city: string | null; state: string | null; rain: Rain | null; climateZone: string | null };
+  ruleSet: { building: string | null; plumbing: string | null; local: LocalRules };
+  building: {
+    heightFt: number | null;
+    below: Below | null;
+    yearBuilt: number | null;
+    planFt: readonly [number, number] | null;
+  };
+  deck: Deck;
+  outline: Ring;
+  edges: readonly Edge[];
+  curbs: readonly Curb[];
+  pipes: readonly Pipe[];
+  inflows: readonly Inflow[];
+  outlets: readonly Outlet[];
+  existing: Existing;
+  covering: { kind: CoveringKind | null; layers: number | null; ageYears: number | null };
+  insulation: { targetR: number | null; keepExisting: boolean | null };
+  slopeRule: { faceInPerFt: number | null; valleyInPerFt: number | null; strict: boolean | null };
+  /** Build-up that is torn off before the new roof; null = all of it. */
+  removedIn: number | null;
+  wind: { mph: number | null; edition: string | null };
+  findings: readonly InspectionFinding[];
+  preferences: Preferences;
+}
+
+/** Local amendments to the named rule sets; null = the rule set's own value. */
+export interface LocalRules {
+  rainInPerHr: number | null;
+  wallShare: number | null;
+  minimumFlashingIn: number | null;
+  birdBathIn: number | null;
+  overflowRequired: boolean | null;
+}

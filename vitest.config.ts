@@ -1,0 +1,6 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  oxc: { jsx: { runtime: 'automatic', importSource: 'hono/jsx' } },
+  test: { include: ['tests/**/*.test.{ts,tsx}'], testTimeout: 120_000, pool: 'forks' },
+});
