@@ -1,3 +1,131 @@
 import type { Source } from '../source.ts';
 
-export const materialSources = {} as const satisfies Record<string, Source>;
+/** Documents about coverings: standards, guide specifications, codes' covering chapters, measured values. */
+export const materialSources = {
+  'astm-e1980': {
+    title: 'ASTM E1980, solar reflectance index of horizontal and low-sloped opaque surfaces',
+    publisher: 'ASTM International',
+    edition: null,
+  },
+  'astm-d6694': {
+    title: 'ASTM D6694/D6694M, liquid-applied silicone coating used in spray polyurethane foam roofing',
+    publisher: 'ASTM International',
+    edition: '2008',
+  },
+  'ibc-1507': {
+    title:
+      'International Building Code, section 1507 (requirements for roof coverings), as adopted in Minnesota 1305.1507',
+    publisher: 'International Code Council',
+    edition: null,
+  },
+  'irc-905-trade': {
+    title: 'International Residential Code, section R905 (roof coverings), quoted in a trade column on roof slope',
+    publisher: 'trade association',
+    edition: '2018',
+  },
+  'iebc-705': {
+    title: 'International Existing Building Code, section 705 (reroofing)',
+    publisher: 'International Code Council',
+    edition: '2018',
+  },
+  'iecc-c402-3': {
+    title: 'International Energy Conservation Code, section C402.3 (roof solar reflectance and thermal emittance)',
+    publisher: 'International Code Council',
+    edition: '2018',
+  },
+  'ca-title-24': {
+    title: 'California Title 24, part 6 (cool roofs)',
+    publisher: 'California Energy Commission',
+    edition: '2013 and later',
+  },
+  'lbnl-materials': {
+    title: 'Solar reflectance and emittance of roofing materials',
+    publisher: 'Lawrence Berkeley National Laboratory',
+    edition: null,
+  },
+  'ornl-coatings': {
+    title: 'Weathering of coatings on a low-slope test stand (abstract)',
+    publisher: 'Oak Ridge National Laboratory',
+    edition: null,
+  },
+  'nyc-albedo': {
+    title: 'Multi-year measurements of white roofs in New York City',
+    publisher: 'national aeronautics technical report server',
+    edition: '2012',
+  },
+  'ufgs-07550': {
+    title: 'Unified Facilities Guide Specifications, section 07550 (modified bitumen roofing)',
+    publisher: 'US Department of Defense',
+    edition: null,
+  },
+  'ufgs-epdm': {
+    title: 'Unified Facilities Guide Specifications, section 07530 (elastomeric roofing)',
+    publisher: 'US Department of Defense',
+    edition: null,
+  },
+  'ufc-3-110-03': {
+    title: 'UFC 3-110-03, roofing',
+    publisher: 'US Department of Defense',
+    edition: '2012 change 1',
+  },
+  'ti-809-roofing': {
+    title: 'Technical instructions TI 809, roofing commentary',
+    publisher: 'US Army Corps of Engineers',
+    edition: '1999',
+  },
+  'ep-415': {
+    title: 'EP 415, construction inspection of built-up roofing',
+    publisher: 'US Army Corps of Engineers',
+    edition: null,
+  },
+  'va-07-54-23': {
+    title: 'Master specification 07 54 23, thermoplastic polyolefin roofing',
+    publisher: 'US Department of Veterans Affairs',
+    edition: '2016',
+  },
+  'hawaii-guide': {
+    title: 'Roofing guide for state buildings',
+    publisher: 'State of Hawaii',
+    edition: null,
+  },
+  'alberta-manual': {
+    title: 'Roofing application standards manual (Alberta), parts on EPDM and modified bitumen',
+    publisher: 'trade association',
+    edition: null,
+  },
+  'canada-bulletin': {
+    title: 'Technical bulletin on flameless and self-adhered details',
+    publisher: 'trade association',
+    edition: null,
+  },
+  'epdm-faq': {
+    title: 'Design questions on EPDM roofs (standing water, repair)',
+    publisher: 'trade association',
+    edition: null,
+  },
+  'roll-roofing-guide': {
+    title: 'Roll roofing guide (dimensions, laps, least slope, life)',
+    publisher: 'home-inspection reference',
+    edition: null,
+  },
+  'panel-deck-column': {
+    title: 'Magazine column on fastening into panel decks',
+    publisher: 'trade association',
+    edition: 'March 2022',
+  },
+  'listing-note': {
+    title: 'Directory note on combustible-deck roof listings',
+    publisher: 'testing laboratory',
+    edition: null,
+  },
+  'torch-guidance-2019': {
+    title: 'Column on the 2019 torch safety manual',
+    publisher: 'trade association',
+    edition: '2019',
+  },
+  'life-survey-2003': {
+    title: 'Survey of more than 25,000 roofs, 1975 to 1996, as quoted in a plant-engineering article',
+    publisher: 'trade press',
+    edition: '2003',
+  },
+} as const satisfies Record<string, Source>;

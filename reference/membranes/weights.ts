@@ -1,0 +1,129 @@
+import type { Cited } from '../sources.ts';
+import type { CriterionId } from './criteria.ts';
+
+export type SituationId = 'hot-occupied' | 'cool-shade-debris' | 'tight-budget' | 'residual-ponding';
+
+export interface SituationWeights extends Cited {
+  id: SituationId;
+  title: string;
+  /** Sum 1. */
+  weights: Readonly<Record<CriterionId, number>>;
+}
+
+/** Default weights by situation: judgement from common practice, editable. Several situations at once are averaged. */
+export const situationWeights = [
+  {
+    id: 'hot-occupied',
+    title: 'living space below, hot or mixed climate',
+    weights: {
+      ignition: 0.18,
+      ponding: 0.1,
+      heat: 0.18,
+      puncture: 0.06,
+      detail: 0.12,
+      redundancy: 0.08,
+      residue: 0.08,
+      repair: 0.06,
+      life: 0.08,
+      cost: 0.06,
+    },
+    source: 'practice',
+    at: 'default weights',
+    grade: 'practice',
+  },
+  {
+    id: 'cool-shade-debris',
+    title: 'cool climate, shade, debris or foot traffic',
+    weights: {
+      ignition: 0.12,
+      ponding: 0.12,
+      heat: 0.02,
+      puncture: 0.16,
+      detail: 0.12,
+      redundancy: 0.16,
+      residue: 0.08,
+      repair: 0.08,
+      life: 0.08,
+      cost: 0.06,
+    },
+    source: 'practice',
+    at: 'default weights',
+    grade: 'practice',
+  },
+  {
+    id: 'tight-budget',
+    title: 'tight budget',
+    weights: {
+      ignition: 0.15,
+      ponding: 0.08,
+      heat: 0.15,
+      puncture: 0.05,
+      detail: 0.1,
+      redundancy: 0.05,
+      residue: 0.07,
+      repair: 0.05,
+      life: 0.08,
+      cost: 0.22,
+    },
+    source: 'practice',
+    at: 'default weights',
+    grade: 'practice',
+  },
+  {
+    id: 'residual-ponding',
+    title: 'some water still stands after the design',
+    weights: {
+      ignition: 0.14,
+      ponding: 0.24,
+      heat: 0.1,
+      puncture: 0.06,
+      detail: 0.14,
+      redundancy: 0.1,
+      residue: 0.06,
+      repair: 0.06,
+      life: 0.06,
+      cost: 0.04,
+    },
+    source: 'practice',
+    at: 'default weights',
+    grade: 'practice',
+  },
+] as const satisfies readonly SituationWeights[];
+
+export interface ParentCap extends Cited {
+  criteria: readonly CriterionId[];
+  mostTogether: number;
+}
+
+/** Criteria that rise together (several layers also take more traffic) share one allowance, or they count twice. */
+export const parentCap = {
+  criteria: ['puncture', 'redundancy'],
+  mostTogether: 0.2,
+  source: 'practice',
+  at: 'correlated criteria',
+  grade: 'practice',
+} as const satisfies ParentCap;
+
+export interface FirstCoolZone extends Cited {
+  zone: number;
+}
+
+/** Climate zones from this number up are weighed as cool; energy codes ask for reflective roofs in zones 1 to 3. */
+export const firstCoolZone = {
+  zone: 5,
+  source: 'practice',
+  at: 'IECC zones 1 to 4 hot or mixed, 5 to 8 cool',
+  grade: 'practice',
+} as const satisfies FirstCoolZone;
+
+export interface NearTie extends Cited {
+  weightMargin: number;
+}
+
+/** A winner that a change of one weight by this much would unseat is called a near tie. */
+export const nearTie = {
+  weightMargin: 0.05,
+  source: 'practice',
+  at: 'sensitivity',
+  grade: 'practice',
+} as const satisfies NearTie;

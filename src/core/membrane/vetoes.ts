@@ -1,0 +1,157 @@
+import {
+  type CoolRoofRule,
+  coolRoofRules,
+  type MembraneHeat,
+  membraneHeat,
+} from '../../../reference/membranes/heat.ts';
+import { type SlopeLimit, slopeLimits } from '../../../reference/membranes/limits.ts';
+import { type MembraneVeto, membraneVetoes, type VetoCondition } from '../../../reference/membranes/vetoes.ts';
+import type { Cited } from '../../../reference/sources.ts';
+import { sourceNote } from '../finding.ts';
+import type { SourceNote } from '../report/types.ts';
+import type { CoveringKind } from '../roof.ts';
+import { isCombustible } from '../safety/deck-fire.ts';
+import { figure } from '../safety/figure.ts';
+import { attachmentChoices } from './attachment.ts';
+import type { MembraneFacts } from './facts.ts';
+import { type Membrane, type MembraneId, rowFor } from './options.ts';
+import { agedSri } from './scores.ts';
+import { waterStays } from './weights.ts';
+
+export interface Veto {
+  id: string;
+  why: string;
+  source: SourceNote;
+}
+
+const vetoTable: readonly MembraneVeto[] = membraneVetoes;
+const slopeTable: readonly SlopeLimit[] = slopeLimits;
+const heatTable: readonly MembraneHeat[] = membraneHeat;
+const coolTable: readonly CoolRoofRule[] = coolRoofRules;
+const bituminous: readonly CoveringKind[] = ['sbs-granule', 'app', 'bur-gravel', 'bur-smooth', 'roll-roofing'];
+
+function woodInReach({ deck, eaveWood }: MembraneFacts): string | null {
+  const burns = deck.combustible ?? isCombustible(deck.kind);
+  if (burns) return `The deck here is ${deck.kind ?? 'combustible'}.`;
+  if (burns === null) return 'It is not known that the deck here cannot burn.';
+  if (eaveWood) return 'There is wood at the eave, wall or curb.';
+  return eaveWood === null ? 'Nobody has shown that eave, walls and curbs are free of wood.' : null;
+}
+
+function bitumenInContact(facts: MembraneFacts): string | null {
+  const { covering } = facts.existing;
+  if (facts.coverBoard || facts.residueRemovedOrCovered) return null;
+  if (covering === null) return 'The old covering is not known, so asphalt is taken to be there.';
+  return bituminous.includes(covering) ? 'The old covering is asphalt, and nothing is planned that parts them.' : null;
+}
+
+function wetOrLayered({ base, existing }: MembraneFacts): string | null {
+  if (base !== 'old-covering') return null;
+  if (existing.wet) return 'The old roof is wet.';
+  if (existing.wet === null) return 'It is not known whether the old roof is dry: cut a core.';
+  if (existing.layers === null) return 'The number of old roofs is not known.';
+  return existing.layers > 1 ? `There are ${existing.layers} roofs already.` : null;
+}
+
+/** The fact of the job under which each veto holds, in words; null = it does not hold. */
+const conditions: Record<VetoCondition, (facts: MembraneFacts) => string | null> = {
+  'wood-in-flame-reach': woodInReach,
+  'flame-barred': (facts) => (facts.noFlame ? 'That was asked for.' : null),
+  'water-stays': (facts) => {
+    if (!waterStays(facts)) return null;
+    if (facts.residualPondIn === null) return 'It is not shown that the finished roof drains.';
+    return `${figure(facts.residualPondIn)} in of water would still stand.`;
+  },
+  'bitumen-in-contact': bitumenInContact,
+  'oils-on-roof': (facts) => (facts.grease ? 'Grease or oil reaches this roof.' : null),
+  'wet-or-layered-below': wetOrLayered,
+  'nothing-old-below': (facts) => (facts.base === 'new-boards' ? 'New boards are planned here.' : null),
+  'cured-silicone-below': (facts) =>
+    facts.base === 'old-covering' && facts.existing.covering === 'coating' && !facts.residueRemovedOrCovered
+      ? 'The old roof carries a coating that may be silicone.'
+      : null,
+};
+
+/** How the finished slope stands to the least slope of a covering. */
+export type SlopeStanding = 'meets' | 'two-percent' | 're-roof-exception' | 'too-flat' | 'not-known';
+
+const TWO_PERCENT_IN_PER_FT = 0.24;
+
+/**
+ * `two-percent`: below 1/4 in/ft but at the "2 percent" that the same rule prints. `re-roof-exception`: lawful for a
+ * replacement that drains within 48 h. Source: reference/membranes/limits.ts. Correctness: tests/published/membrane-choice.test.ts
+ * @param slopeInPerFt least plane slope [in/ft]
+ */
+export function slopeStanding(
+  covering: SlopeLimit['covering'],
+  slopeInPerFt: number | null,
+  reRoof: boolean,
+  drainsIn48h: boolean,
+): SlopeStanding {
+  const limit = slopeTable.find((row) => row.covering === covering);
+  if (!limit) throw new Error(`no slope limit for ${covering}`);
+  if (slopeInPerFt === null) return 'not-known';
+  if (slopeInPerFt >= limit.leastSlopeInPerFt - 1e-9) return 'meets';
+  if (limit.leastSlopeInPerFt === 0.25 && slopeInPerFt >= TWO_PERCENT_IN_PER_FT - 1e-9) return 'two-percent';
+  return reRoof && limit.reRoofException && drainsIn48h ? 're-roof-exception' : 'too-flat';
+}
+
+function slopeVeto(id: MembraneId, facts: MembraneFacts): Veto | null {
+  const drains = !waterStays(facts);
+  const standing = slopeStanding(id, facts.leastSlopeInPerFt, facts.reRoof, drains);
+  const limit = slopeTable.find((row) => row.covering === id)!;
+  const source = sourceNote(limit);
+  const least = figure(limit.leastSlopeInPerFt);
+  if (standing === 'not-known' && !limit.reRoofException)
+    return { id: 'slope', why: `It needs ${least} in per ft of slope, and the finished slope is not known.`, source };
+  // A re-roof that neither meets the slope nor drains is failed as a drainage design, not by one covering more than another;
+  // the coverings that cannot stand water go by their own veto.
+  if (standing !== 'too-flat' || (facts.reRoof && limit.reRoofException)) return null;
+  const found = figure(facts.leastSlopeInPerFt ?? 0, 3);
+  return { id: 'slope', why: `It needs ${least} in per ft of slope; the finished roof has ${found}.`, source };
+}
+
+function attachmentVeto(id: MembraneId, facts: MembraneFacts): Veto | null {
+  const choices = attachmentChoices(id, facts);
+  const refusals = choices.map((choice) => choice.refused).filter((refused) => refused !== null);
+  const first = refusals[0];
+  if (!first || refusals.length < choices.length) return null;
+  const why = [...new Set(refusals.map((refused) => refused.why))].join(' ');
+  return { id: first.kind, why, source: sourceNote(first.row) };
+}
+
+/**
+ * An energy rule passes by the pair (reflectance and emittance) or by the index: the routes are not equivalent.
+ * @param agedReflectance 0..1, three-year value
+ */
+export function passesCoolRoof(agedReflectance: number, emittance: number, sri: number, rule: CoolRoofRule): boolean {
+  const byPair = agedReflectance >= rule.agedReflectance && emittance >= rule.emittance;
+  return byPair || sri >= rule.agedSri;
+}
+
+function coolRoofVeto(id: MembraneId, facts: MembraneFacts): Veto | null {
+  const rule = coolTable.find((row) => row.id === facts.coolRoofRule);
+  const heat = rowFor(heatTable, id);
+  if (!rule || passesCoolRoof(heat.agedReflectance, heat.emittance, agedSri(id), rule)) return null;
+  return {
+    id: 'cool-roof-rule',
+    why: `${rule.title} asks for an aged SRI of ${rule.agedSri} or reflectance ${rule.agedReflectance} with emittance ${rule.emittance}; this one has SRI ${figure(agedSri(id), 0)} and reflectance ${heat.agedReflectance}.`,
+    source: sourceNote(rule),
+  };
+}
+
+function tableVeto(membrane: Membrane, row: MembraneVeto, facts: MembraneFacts): Veto | null {
+  if (!row.removes.some((trait) => membrane.traits.includes(trait))) return null;
+  const fact = conditions[row.when](facts);
+  return fact === null ? null : { id: row.id, why: `${row.why} ${fact}`, source: sourceNote(row as Cited) };
+}
+
+/** Everything that takes a covering out on this job, in the order of the table; empty = it may be weighed. */
+export function vetoesOf(membrane: Membrane, facts: MembraneFacts): readonly Veto[] {
+  return [
+    ...vetoTable.map((row) => tableVeto(membrane, row, facts)),
+    slopeVeto(membrane.id, facts),
+    attachmentVeto(membrane.id, facts),
+    coolRoofVeto(membrane.id, facts),
+  ].filter((veto) => veto !== null);
+}
