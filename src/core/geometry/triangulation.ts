@@ -1,0 +1,89 @@
+import Constrainautor from '@kninnug/constrainautor';
+import Delaunator from 'delaunator';
+import type { Point, Ring } from '../roof.ts';
+import { isInside, orient } from './vector.ts';
+
+/**
+ * Triangles over a region with holes. Corners of triangle t are `corners[3t..3t+2]`, counter-clockwise;
+ * `across[3t + k]` is the triangle on the other side of the edge from corner k to corner k + 1, or -1 at the boundary.
+ */
+export interface Triangulation {
+  points: readonly Point[];
+  corners: Int32Array;
+  across: Int32Array;
+}
+
+const key = (p: Point): string => `${Math.round(p[0] * 1e6)},${Math.round(p[1] * 1e6)}`;
+
+/** Points made unique on the grid, with the index of any point. */
+export class PointIndex {
+  readonly points: Point[] = [];
+  readonly #ids = new Map<string, number>();
+
+  add(p: Point): number {
+    const k = key(p);
+    const known = this.#ids.get(k);
+    if (known !== undefined) return known;
+    this.#ids.set(k, this.points.length);
+    this.points.push(p);
+    return this.points.length - 1;
+  }
+
+  find(p: Point): number | undefined {
+    return this.#ids.get(key(p));
+  }
+}
+
+/**
+ * Constrained Delaunay triangulation of a region.
+ * @param rings outer ring and holes, any direction, corners on the grid
+ * @param extra further points inside or on the boundary; those on a ring's edge must be corners of that ring
+ * @throws Error when the rings cross each other (the input has been checked before)
+ */
+export function triangulate(rings: readonly Ring[], extra: readonly Point[] = []): Triangulation {
+  const index = new PointIndex();
+  const loops = rings.map((ring) => ring.map((p) => index.add(p)));
+  for (const p of extra) index.add(p);
+  const points = index.points;
+  const delaunay = Delaunator.from(points as [number, number][]);
+  const constrain = new Constrainautor(delaunay);
+  for (const loop of loops) {
+    for (let i = 0; i < loop.length; i++) {
+      const [a, b] = [loop[i], loop[(i + 1) % loop.length]];
+      if (a !== b) constrain.constrainOne(a, b);
+    }
+  }
+  return keepInside(points, delaunay, rings);
+}
+
+function keepInside(
+  points: readonly Point[],
+  delaunay: { triangles: ArrayLike<number>; halfedges: ArrayLike<number> },
+  rings: readonly Ring[],
+): Triangulation {
+  const { triangles, halfedges } = delaunay;
+  const count = triangles.length / 3;
+  const kept = new Int32Array(count).fill(-1);
+  let n = 0;
+  for (let t = 0; t < count; t++) {
+    const [a, b, c] = [points[triangles[3 * t]], points[triangles[3 * t + 1]], points[triangles[3 * t + 2]]];
+    if (orient(a, b, c) === 0) continue;
+    if (isInside([(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3], rings)) kept[t] = n++;
+  }
+  const corners = new Int32Array(3 * n);
+  const across = new Int32Array(3 * n).fill(-1);
+  for (let t = 0; t < count; t++) {
+    if (kept[t] < 0) continue;
+    const ids = [0, 1, 2].map((k) => triangles[3 * t + k]);
+    const twins = [0, 1, 2].map((k) => halfedges[3 * t + k]);
+    const turned = orient(points[ids[0]], points[ids[1]], points[ids[2]]) < 0;
+    for (let k = 0; k < 3; k++) {
+      // Turned triangles run 0, 2, 1: edge k then goes from corner order[k] to order[k + 1].
+      const corner = turned ? (3 - k) % 3 : k;
+      const edge = turned ? [2, 1, 0][k] : k;
+      corners[3 * kept[t] + k] = ids[corner];
+      across[3 * kept[t] + k] = twins[edge] < 0 ? -1 : kept[Math.floor(twins[edge] / 3)];
+    }
+  }
+  return { points, corners, across };
+}

@@ -1,0 +1,148 @@
+import { Joints } from '../geometry/joints.ts';
+import { heightIn } from '../geometry/plane.ts';
+import { distanceFt, signedAreaSqFt } from '../geometry/vector.ts';
+import type { Point } from '../roof.ts';
+import type { Patch } from './patch.ts';
+
+/**
+ * A surface as triangles that meet edge to edge. Triangle t has corners `corners[3t..3t+2]`, counter-clockwise;
+ * `across[3t + k]` is the triangle beyond the edge from corner k to k + 1, or -1 at the boundary of the section.
+ */
+export interface SurfaceMesh {
+  points: readonly Point[];
+  /** Heights of the vertices: the least of the planes that meet there, in. */
+  z: Float64Array;
+  corners: Int32Array;
+  across: Int32Array;
+  /** The patch each triangle is a part of: its plane is exact even where the triangle is thin. */
+  patch: readonly Patch[];
+}
+
+/** Triangles of a convex ring that may have further vertices on its sides: the fullest ear first. */
+function ears(ids: readonly number[], points: readonly Point[]): [number, number, number][] {
+  const out: [number, number, number][] = [];
+  let ring = [...ids];
+  while (ring.length > 3) {
+    let best = -1;
+    let bestFullness = 0;
+    const whole = signedAreaSqFt(ring.map((id) => points[id]));
+    for (let i = 0; i < ring.length; i++) {
+      const [a, b, c] = [ring[(i + ring.length - 1) % ring.length], ring[i], ring[(i + 1) % ring.length]];
+      const [p, q, r] = [points[a], points[b], points[c]];
+      const area = signedAreaSqFt([p, q, r]);
+      // An ear must not leave a rest that has lost its area: its points would lie on a line.
+      if (area <= 0 || whole - area < 1e-12 * whole) continue;
+      const longest = Math.max(distanceFt(p, q), distanceFt(q, r), distanceFt(r, p));
+      const fullness = area / (longest * longest);
+      if (fullness > bestFullness) {
+        bestFullness = fullness;
+        best = i;
+      }
+    }
+    if (best < 0) return out;
+    const n = ring.length;
+    out.push([ring[(best + n - 1) % n], ring[best], ring[(best + 1) % n]]);
+    ring = ring.filter((_, i) => i !== best);
+  }
+  if (ring.length === 3 && signedAreaSqFt(ring.map((id) => points[id])) > 0) out.push([ring[0], ring[1], ring[2]]);
+  return out;
+}
+
+/**
+ * Joins the patches of one surface into triangles that meet edge to edge.
+ * @param patches convex pieces that partition the section, up to slivers thinner than the grid
+ * @param extra further points to become vertices (outlets, check points)
+ */
+export function meshOf(patches: readonly Patch[], extra: readonly Point[] = []): SurfaceMesh {
+  const count = patches.reduce((n, { ring }) => n + ring.length, 0);
+  const area = patches.reduce((sum, { ring }) => sum + signedAreaSqFt(ring), 0);
+  const joints = new Joints(Math.max(1e-3, Math.sqrt((2 * area) / Math.max(count, 1))));
+  const rings = patches.map(({ ring }) => ring.map((p) => joints.add(p)));
+  for (const p of extra) joints.add(p);
+  const split = new Map<string, number[]>();
+  const between = (a: number, b: number): number[] => {
+    const known = split.get(`${b},${a}`);
+    if (known) return [...known].reverse();
+    const found = joints.on(a, b);
+    split.set(`${a},${b}`, found);
+    return found;
+  };
+  const triangles: [number, number, number][] = [];
+  const patch: Patch[] = [];
+  rings.forEach((ring, i) => {
+    const clean = ring.filter((id, k) => id !== ring[(k + 1) % ring.length]);
+    if (clean.length < 3) return;
+    const full = clean.flatMap((id, k) => [id, ...between(id, clean[(k + 1) % clean.length])]);
+    for (const triangle of withInner(ears(full, joints.points), joints, extra)) {
+      triangles.push(triangle);
+      patch.push(patches[i]);
+    }
+  });
+  return assemble(joints.points, triangles, patch);
+}
+
+/** Extra points that fall inside a triangle split it in three. */
+function withInner(
+  triangles: [number, number, number][],
+  joints: Joints,
+  extra: readonly Point[],
+): [number, number, number][] {
+  let out = triangles;
+  for (const p of extra) {
+    const id = joints.add(p);
+    out = out.flatMap((t): [number, number, number][] => {
+      const [a, b, c] = t.map((k) => joints.points[k]);
+      const parts = [signedAreaSqFt([a, b, p]), signedAreaSqFt([b, c, p]), signedAreaSqFt([c, a, p])];
+      if (t.includes(id) || parts.some((part) => part <= 0)) return [t];
+      return [
+        [t[0], t[1], id],
+        [t[1], t[2], id],
+        [t[2], t[0], id],
+      ];
+    });
+  }
+  return out;
+}
+
+function assemble(
+  points: readonly Point[],
+  triangles: readonly [number, number, number][],
+  patch: readonly Patch[],
+): SurfaceMesh {
+  const corners = new Int32Array(triangles.flat());
+  const across = new Int32Array(corners.length).fill(-1);
+  const open = new Map<number, number>();
+  const n = points.length;
+  for (let slot = 0; slot < corners.length; slot++) {
+    const a = corners[slot];
+    const b = corners[slot - (slot % 3) + (((slot % 3) + 1) % 3)];
+    const twin = open.get(b * n + a);
+    if (twin === undefined) open.set(a * n + b, slot);
+    else {
+      across[slot] = Math.floor(twin / 3);
+      across[twin] = Math.floor(slot / 3);
+      open.delete(b * n + a);
+    }
+  }
+  const z = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
+  for (let slot = 0; slot < corners.length; slot++) {
+    const id = corners[slot];
+    z[id] = Math.min(z[id], heightIn(patch[Math.floor(slot / 3)].plane, points[id]));
+  }
+  return { points, z, corners, across, patch };
+}
+
+/** The edge slot that starts at a slot's corner ends at this slot's corner. */
+export const nextSlot = (slot: number): number => (slot % 3 === 2 ? slot - 2 : slot + 1);
+
+/** The slot of the same edge in the neighbouring triangle, or -1 at the boundary. */
+export function twinSlot(mesh: SurfaceMesh, slot: number): number {
+  const other = mesh.across[slot];
+  if (other < 0) return -1;
+  const end = mesh.corners[nextSlot(slot)];
+  for (let k = 0; k < 3; k++) {
+    const candidate = 3 * other + k;
+    if (mesh.corners[candidate] === end && mesh.corners[nextSlot(candidate)] === mesh.corners[slot]) return candidate;
+  }
+  return -1;
+}
