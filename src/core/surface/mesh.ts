@@ -1,3 +1,4 @@
+import { findFans } from '../geometry/fans.ts';
 import { Joints } from '../geometry/joints.ts';
 import { heightIn } from '../geometry/plane.ts';
 import { distanceFt, signedAreaSqFt } from '../geometry/vector.ts';
@@ -16,6 +17,22 @@ export interface SurfaceMesh {
   across: Int32Array;
   /** The patch each triangle is a part of: its plane is exact even where the triangle is thin. */
   patch: readonly Patch[];
+}
+
+/** Takes out the there-and-back steps that arise where a ring is thinner than the joining distance. */
+function withoutSpikes(ids: readonly number[]): number[] {
+  const ring = [...ids];
+  for (let i = 0; i < ring.length && ring.length > 2; ) {
+    const n = ring.length;
+    if (ring[i] === ring[(i + 1) % n]) ring.splice(i, 1);
+    else if (ring[(i + n - 1) % n] === ring[(i + 1) % n]) ring.splice(i, 1);
+    else {
+      i++;
+      continue;
+    }
+    i = Math.max(0, i - 2);
+  }
+  return ring.length > 2 ? ring : [];
 }
 
 /** Triangles of a convex ring that may have further vertices on its sides: the fullest ear first. */
@@ -73,7 +90,7 @@ export function meshOf(patches: readonly Patch[], extra: readonly Point[] = []):
     const clean = ring.filter((id, k) => id !== ring[(k + 1) % ring.length]);
     if (clean.length < 3) return;
     const full = clean.flatMap((id, k) => [id, ...between(id, clean[(k + 1) % clean.length])]);
-    for (const triangle of withInner(ears(full, joints.points), joints, extra)) {
+    for (const triangle of withInner(ears(withoutSpikes(full), joints.points), joints, extra)) {
       triangles.push(triangle);
       patch.push(patches[i]);
     }
@@ -124,7 +141,32 @@ function assemble(
       open.delete(b * n + a);
     }
   }
-  const z = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
+  return withHeights(apart(points, corners, across), corners, across, patch);
+}
+
+/**
+ * Vertices where two pieces of the section only touch become one vertex each: no water passes there, and the two
+ * sides may lie at different heights. Rewrites the corners in place.
+ */
+function apart(points: readonly Point[], corners: Int32Array, across: Int32Array): Point[] {
+  const out = [...points];
+  const { fans, ofVertex } = findFans({ points, corners, across });
+  for (const ids of ofVertex) {
+    for (const id of ids.slice(1)) {
+      for (const slot of fans[id].slots) corners[slot] = out.length;
+      out.push(fans[id].at);
+    }
+  }
+  return out;
+}
+
+function withHeights(
+  points: readonly Point[],
+  corners: Int32Array,
+  across: Int32Array,
+  patch: readonly Patch[],
+): SurfaceMesh {
+  const z = new Float64Array(points.length).fill(Number.POSITIVE_INFINITY);
   for (let slot = 0; slot < corners.length; slot++) {
     const id = corners[slot];
     z[id] = Math.min(z[id], heightIn(patch[Math.floor(slot / 3)].plane, points[id]));

@@ -49,12 +49,17 @@ function* overlapping(a: readonly Patch[], b: readonly Patch[]): Generator<[Patc
   }
 }
 
-/** The lower of two surfaces over the same section; where they are equal the first keeps its piece. */
+/**
+ * The lower of two surfaces; where they are equal the first keeps its piece.
+ * A part of the section that only one of them reaches is left as it is.
+ */
 export function lowerOf(a: readonly Patch[], b: readonly Patch[]): Patch[] {
   const out: Patch[] = [];
+  const met = new Set<Patch>();
   for (const [p, q] of overlapping(a, b)) {
     const both = intersectConvex(p.ring, q.ring);
     if (both.length === 0) continue;
+    met.add(p).add(q);
     if (samePlaneOver(both, p.plane, q.plane)) {
       out.push({ ...p, ring: both });
       continue;
@@ -63,6 +68,7 @@ export function lowerOf(a: readonly Patch[], b: readonly Patch[]): Patch[] {
     if (pHigher.length > 0) out.push({ ...q, ring: pHigher });
     if (pLower.length > 0) out.push({ ...p, ring: pLower });
   }
+  for (const patch of [...a, ...b]) if (!met.has(patch)) out.push(patch);
   return out;
 }
 

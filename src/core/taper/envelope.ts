@@ -4,7 +4,7 @@ import { heightIn, type Plane } from '../geometry/plane.ts';
 import type { Section } from '../geometry/section.ts';
 import { type Box, boxesOverlap, boxOf } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
-import { higherSide, lowerOf, type Patch, SAME_HEIGHT_IN } from '../surface/patch.ts';
+import { higherSide, lowerOf, type Patch } from '../surface/patch.ts';
 import { piecesOf } from './pieces.ts';
 import { CORNER, type Ground, type Source, spread, type TaperOutlet } from './sources.ts';
 
@@ -12,6 +12,8 @@ interface Piece {
   ring: Convex;
   box: Box;
   plane: Plane;
+  /** Height of the plane at the middle of the section, in 1e-9 in. */
+  rank: number;
 }
 
 interface Cell {
@@ -20,19 +22,21 @@ interface Cell {
   box: Box;
 }
 
-const samePlane = (a: Plane, b: Plane, at: Point): boolean =>
-  Math.abs(a.gx - b.gx) < 1e-9 &&
-  Math.abs(a.gy - b.gy) < 1e-9 &&
-  Math.abs(heightIn(a, at) - heightIn(b, at)) < SAME_HEIGHT_IN;
+const parallel = (a: Plane, b: Plane): boolean => Math.abs(a.gx - b.gx) < 1e-9 && Math.abs(a.gy - b.gy) < 1e-9;
 
-/** What is left of a ring with one plane where a rival piece is lower (or equal and first in the list). */
-function yieldTo(ring: Convex, plane: Plane, rival: Piece, rivalFirst: boolean): Convex[] {
-  const tie = samePlane(plane, rival.plane, ring[0]);
-  if (tie && !rivalFirst) return [ring];
-  if (!tie && ring.every((p) => heightIn(plane, p) - heightIn(rival.plane, p) <= SAME_HEIGHT_IN * 1e-3)) return [ring];
+/**
+ * What is left of a ring of one piece where a rival piece is lower.
+ * Parallel planes are ordered by one number for the whole roof: comparing them where they happen to meet would let
+ * rounding go round in a circle and leave a hole that nobody governs.
+ */
+function yieldTo(ring: Convex, own: Piece, rival: Piece, rivalFirst: boolean): Convex[] {
+  const { plane } = own;
+  const sameWay = parallel(plane, rival.plane);
+  if (sameWay && (own.rank < rival.rank || (own.rank === rival.rank && !rivalFirst))) return [ring];
+  if (!sameWay && ring.every((p) => heightIn(plane, p) <= heightIn(rival.plane, p))) return [ring];
   const both = intersectConvex(ring, rival.ring);
   if (both.length === 0) return [ring];
-  const lost = tie ? both : cut(both, higherSide(plane, rival.plane));
+  const lost = sameWay ? both : cut(both, higherSide(plane, rival.plane));
   return isSliver(lost) ? [ring] : subtractConvex(ring, lost);
 }
 
@@ -75,7 +79,7 @@ function resolve(cells: readonly Cell[]): Patch[][] {
           if (!boxesOverlap(piece.box, rival.box)) continue;
           rings = rings.flatMap((r) => {
             if (!boxesOverlap(r.box, rival.box)) return [r];
-            const left = yieldTo(r.ring, piece.plane, rival, j < i);
+            const left = yieldTo(r.ring, piece, rival, j < i);
             return left.length === 1 && left[0] === r.ring ? [r] : left.map((ring) => ({ ring, box: boxOf(ring) }));
           });
         }
@@ -104,6 +108,7 @@ function lowestOfPattern(ground: Ground, outlets: readonly TaperOutlet[], whole:
     if (few) return spanFt;
     return 0.7 * Math.sqrt(area / (key.startsWith(CORNER) ? outlets.length + corners : outlets.length));
   };
+  const middle: Point = [(whole.minX + whole.maxX) / 2, (whole.minY + whole.maxY) / 2];
   const reachFt = new Map<string, number>();
   for (;;) {
     const sources = spread(ground, outlets, (key, [x, y]) => {
@@ -111,7 +116,12 @@ function lowestOfPattern(ground: Ground, outlets: readonly TaperOutlet[], whole:
       return r >= spanFt ? null : { minX: x - r, minY: y - r, maxX: x + r, maxY: y + r };
     });
     const cells = sources.flatMap((source): Cell[] => {
-      const pieces = piecesOf(source).map(({ ring, plane }) => ({ ring, plane, box: boxOf(ring) }));
+      const pieces = piecesOf(source).map(({ ring, plane }) => ({
+        ring,
+        plane,
+        box: boxOf(ring),
+        rank: Math.round(heightIn(plane, middle) * 1e9),
+      }));
       return pieces.length === 0 ? [] : [{ source, pieces, box: union(pieces.map((piece) => piece.box)) }];
     });
     const parts = resolve(cells);
