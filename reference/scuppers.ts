@@ -9,13 +9,13 @@ export interface WeirForm extends Cited {
 
 /**
  * Two forms of the same weir. Francis with two end contractions, 3.33 (L - 0.2 H) H^1.5 in cubic feet per second and feet, is
- * 2.996 (b - 0.2 H) H^1.5 in gpm and inches and reproduces the plumbing tables; the load standard's channel scupper is
+ * 2.9962 (b - 0.2 H) H^1.5 in gpm and inches and reproduces the plumbing tables; the load standard's channel scupper is
  * 2.9 b H^1.5, within 4 % of its printed table at 1 in and 2 % above. Francis holds for a width of at least three heads.
  */
 export const weirForms = [
   {
     id: 'francis',
-    factor: 2.996,
+    factor: 2.9962,
     contraction: 0.2,
     source: 'weir-table',
     at: 'two end contractions',

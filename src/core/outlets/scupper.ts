@@ -14,7 +14,7 @@ function effectiveHeadIn(form: WeirForm, widthIn: number, headIn: number): numbe
 }
 
 /**
- * Flow [gpm] over a scupper as a weir: 2.996 (b - 0.2 H) H^1.5 (Francis, two end contractions) or 2.9 b H^1.5 (channel).
+ * Flow [gpm] over a scupper as a weir: 2.9962 (b - 0.2 H) H^1.5 (Francis, two end contractions) or 2.9 b H^1.5 (channel).
  * @param widthIn b, clear width [in]
  * @param headIn H, depth of water over the scupper's floor [in]
  * Valid about for a width of three heads; narrow deep notches are approximate.

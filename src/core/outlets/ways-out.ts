@@ -1,0 +1,80 @@
+import { rainLoadPsf } from '../drainage/rain-load.ts';
+import { sourceNote } from '../finding.ts';
+import type { Finding } from '../report/types.ts';
+import type { OutletRole } from '../roof.ts';
+import type { RuleSet } from '../rule-set.ts';
+import { inch } from './rating.ts';
+
+/** One way for water to leave an area: a drain, a scupper or an open edge. */
+export interface WayOut {
+  id: string;
+  label: string;
+  role: OutletRole;
+  /** False when it is covered or blocked. */
+  working: boolean;
+  /** Inlet above the low point of the area; null = not known. */
+  inletAboveLowIn: number | null;
+  /** Inlet above the surface at its own spot; below 0 the new roof buries it. null = not known. */
+  inletAboveSurfaceIn: number | null;
+}
+
+/**
+ * What is wrong with the ways out of an area. An area that walls can fill needs two that do not depend on each other,
+ * whatever a re-roof exception permits; an overflow must be open, above the surface and not too high.
+ * Correctness: tests/unit/outlets-overflow.test.ts, cases C22
+ */
+export function waysOutFindings(
+  where: string,
+  enclosed: boolean,
+  ways: readonly WayOut[],
+  ruleSet: RuleSet,
+): Finding[] {
+  const overflows = ways.filter((way) => way.role === 'overflow').flatMap((way) => overflowFindings(way, ruleSet));
+  return enclosed ? [...tooFewFindings(where, ways, ruleSet), ...overflows] : overflows;
+}
+
+const isBuried = (way: WayOut): boolean => way.inletAboveSurfaceIn !== null && way.inletAboveSurfaceIn < -1e-6;
+
+function tooFewFindings(where: string, ways: readonly WayOut[], ruleSet: RuleSet): Finding[] {
+  const open = ways.filter((way) => way.working && !isBuried(way));
+  if (open.length >= 2) return [];
+  const none = open.length === 0;
+  return [
+    {
+      id: none ? 'no-way-out' : 'no-second-way-out',
+      level: 'stop',
+      where,
+      message: none
+        ? `Walls or parapets close ${where} in and nothing lets the water out: it fills to the lowest spill. Open a way out first.`
+        : `Walls or parapets close ${where} in and ${open[0].label} is the only way out: if it plugs, the roof fills. Add a second, separate way out.`,
+      value: `${open.length}`,
+      limit: '2',
+      source: sourceNote(ruleSet.building.overflow),
+    },
+  ];
+}
+
+function overflowFindings(way: WayOut, ruleSet: RuleSet): Finding[] {
+  const { inletAboveLowPointIn } = ruleSet.building.overflow;
+  const base = { level: 'fix', where: way.label, source: sourceNote(ruleSet.building.overflow) } as const;
+  if (!way.working) {
+    const message = `${way.label} is covered or blocked: it counts for nothing. Open it again or replace it; an overflow is never given up.`;
+    return [{ ...base, id: 'overflow-covered', message, value: 'covered', limit: 'open' }];
+  }
+  if (isBuried(way)) {
+    const message = `The new roof buries ${way.label} by ${inch(-way.inletAboveSurfaceIn!)}: raise it, or lower the taper there.`;
+    return [{ ...base, id: 'overflow-buried', message, value: inch(way.inletAboveSurfaceIn!), limit: inch(0) }];
+  }
+  const tooHighIn = (way.inletAboveLowIn ?? 0) - inletAboveLowPointIn;
+  if (tooHighIn <= 1e-6) return [];
+  const more = `${rainLoadPsf(tooHighIn, 0).toFixed(1)} psf`;
+  return [
+    {
+      ...base,
+      id: 'overflow-too-high',
+      message: `${way.label} lets water in ${inch(tooHighIn)} higher than ${inch(inletAboveLowPointIn)} above the low point: ${more} more before it runs. Lower it.`,
+      value: inch(way.inletAboveLowIn!),
+      limit: inch(inletAboveLowPointIn),
+    },
+  ];
+}
