@@ -1,0 +1,76 @@
+import type { Cited } from './sources.ts';
+
+export interface InsulationBasis extends Cited {
+  id: string;
+  name: string;
+  rPerIn: number;
+}
+
+/**
+ * R per inch of polyisocyanurate board. The label value is an estimate over 15 years; trade advice for design in
+ * service is lower. All three are shown because they lead to different thicknesses.
+ */
+export const insulationBases = [
+  {
+    id: 'label',
+    name: 'label (long-term thermal resistance)',
+    rPerIn: 5.7,
+    source: 'practice',
+    at: 'round design figure of the trade press since 2014',
+    grade: 'practice',
+  },
+  {
+    id: 'service-warm',
+    name: 'in service, cooling',
+    rPerIn: 5.6,
+    source: 'practice',
+    at: 'trade association advice',
+    grade: 'practice',
+  },
+  {
+    id: 'service-cold',
+    name: 'in service, heating',
+    rPerIn: 5,
+    source: 'practice',
+    at: 'trade association advice',
+    grade: 'practice',
+  },
+] as const satisfies readonly InsulationBasis[];
+
+/** Films inside and outside plus deck, h ft2 F/Btu: 0.61 inside (heat up) and 0.17 outside. */
+export const filmsR = {
+  value: 0.78,
+  source: 'memory',
+  at: 'handbook surface films 0.61 + 0.17',
+  grade: 'memory',
+} as const;
+
+export const coverBoard = {
+  name: 'high-density cover board, 1/2 in',
+  thicknessIn: 0.5,
+  r: 2.5,
+  psf: 0.5,
+  source: 'memory',
+  at: 'high-density board, ASTM C1289 Type II Class 4',
+  grade: 'memory',
+} as const;
+
+/** Weight of insulation board with its facers, psf per inch. */
+export const insulationPsfPerIn = {
+  value: 0.2,
+  source: 'practice',
+  at: '2 pcf core and facers',
+  grade: 'practice',
+} as const;
+
+export interface CeilingR extends Cited {
+  zones: readonly string[];
+  r: number;
+}
+
+/** Least R of a residential ceiling, prescriptive, 2021 edition. Local adoption differs by edition. */
+export const ceilingR2021 = [
+  { zones: ['1'], r: 30, source: 'memory', at: 'IECC 2021 Table R402.1.3', grade: 'memory' },
+  { zones: ['2', '3'], r: 49, source: 'memory', at: 'IECC 2021 Table R402.1.3', grade: 'memory' },
+  { zones: ['4', '5', '6', '7', '8'], r: 60, source: 'memory', at: 'IECC 2021 Table R402.1.3', grade: 'memory' },
+] as const satisfies readonly CeilingR[];

@@ -1,0 +1,26 @@
+import { feetInches, inches, plainNumber } from '../../units/print.ts';
+import { distanceFt, toSegment } from '../geometry/vector.ts';
+import type { Point } from '../roof.ts';
+import type { SiteEdge } from '../site/edges.ts';
+
+/** Where a spot is, as one would say it on the roof: by the nearest edge and its distance. */
+export function placeWords(edges: readonly SiteEdge[], p: Point): string {
+  const near = edges
+    .map((edge) => ({ edge, ft: toSegment(p, edge.from, edge.to).distanceFt }))
+    .sort((a, b) => a.ft - b.ft)[0];
+  if (near === undefined) return 'on the section';
+  const name = near.edge.label.split(',')[0];
+  const along = distanceFt(near.edge.from, p);
+  if (near.ft < 0.05) return `on the ${name}, ${feetInches(along)} along`;
+  return `${feetInches(near.ft)} in from the ${name}`;
+}
+
+export const depthWords = (depthIn: number): string => (depthIn < 1 / 16 ? 'under 1/16″' : inches(depthIn));
+
+export const areaWords = (areaSqFt: number): string => `${plainNumber(areaSqFt, areaSqFt < 10 ? 1 : 0)} sq ft`;
+
+/** "a, b and c". */
+export function listed(words: readonly string[]): string {
+  if (words.length < 2) return words.join('');
+  return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
+}
