@@ -1,141 +1,6 @@
 import type { Cited } from '../sources.ts';
+import type { WorkMethod } from '../work-methods.ts';
 import type { MembraneId } from './options.ts';
-
-export interface SlopeLimit extends Cited {
-  /** Covering as the code names it. */
-  covering: 'coal-tar' | MembraneId;
-  leastSlopeInPerFt: number;
-  /** Replacing an existing low-slope roof may stay below this if it drains within 48 h. */
-  reRoofException: boolean;
-}
-
-/**
- * Least design slope by covering. The re-roof exception is IEBC 705.1 exception 1 and the like clause of the IRC.
- * Who disagrees: some state and federal owners want 1/4 or 1/2 in/ft even for re-roofs; set those as the rule of the job.
- * Coal tar is listed for comparison only; it is not offered.
- */
-export const slopeLimits = [
-  {
-    covering: 'tpo',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.13',
-    grade: 'found',
-  },
-  {
-    covering: 'pvc',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.13',
-    grade: 'found',
-  },
-  {
-    covering: 'epdm-white',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.12',
-    grade: 'found',
-  },
-  {
-    covering: 'epdm-black',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.12',
-    grade: 'found',
-  },
-  {
-    covering: 'sbs-self-adhered',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.11',
-    grade: 'found',
-  },
-  {
-    covering: 'sbs-self-adhered-cool',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.11',
-    grade: 'found',
-  },
-  {
-    covering: 'sbs-cold',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.11',
-    grade: 'found',
-  },
-  {
-    covering: 'sbs-torch',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.11',
-    grade: 'found',
-  },
-  {
-    covering: 'app-torch',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.11',
-    grade: 'found',
-  },
-  {
-    covering: 'bur-hot',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.10',
-    grade: 'found',
-  },
-  {
-    covering: 'pmma',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.15',
-    grade: 'found',
-  },
-  {
-    covering: 'silicone',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.15',
-    grade: 'found',
-  },
-  {
-    covering: 'acrylic',
-    leastSlopeInPerFt: 0.25,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.15',
-    grade: 'found',
-  },
-  {
-    covering: 'coal-tar',
-    leastSlopeInPerFt: 0.125,
-    reRoofException: true,
-    source: 'ibc-1507',
-    at: '1507.10.1',
-    grade: 'found',
-  },
-  {
-    covering: 'roll-roofing',
-    leastSlopeInPerFt: 1,
-    reRoofException: false,
-    source: 'irc-905-trade',
-    at: 'R905.5',
-    grade: 'found',
-  },
-] as const satisfies readonly SlopeLimit[];
 
 export type AttachmentKind =
   | 'adhered'
@@ -153,6 +18,8 @@ export interface Attachment extends Cited {
   kind: AttachmentKind;
   /** In words for the estimator. */
   name: string;
+  /** Ways of working that come with it; cautions hang on them. */
+  methods: readonly WorkMethod[];
   /** Screws or nails through the deck over the field of the roof. */
   throughDeck: boolean;
   /** Least surface temperature in the usual product data; null = no fixed limit (test welds decide). */
@@ -168,6 +35,7 @@ export const attachments = [
   {
     membrane: 'tpo',
     kind: 'adhered',
+    methods: ['hot-air', 'solvent-adhesive'],
     name: 'adhered to the cover board',
     throughDeck: false,
     leastWorkF: 40,
@@ -178,6 +46,7 @@ export const attachments = [
   {
     membrane: 'tpo',
     kind: 'induction-welded',
+    methods: ['hot-air', 'mechanical-fastening'],
     name: 'induction-welded to plates',
     throughDeck: true,
     leastWorkF: null,
@@ -188,6 +57,7 @@ export const attachments = [
   {
     membrane: 'tpo',
     kind: 'mechanically-attached',
+    methods: ['hot-air', 'mechanical-fastening'],
     name: 'mechanically attached in the seams',
     throughDeck: true,
     leastWorkF: null,
@@ -198,6 +68,7 @@ export const attachments = [
   {
     membrane: 'pvc',
     kind: 'adhered',
+    methods: ['hot-air', 'solvent-adhesive'],
     name: 'adhered to the cover board',
     throughDeck: false,
     leastWorkF: 40,
@@ -208,6 +79,7 @@ export const attachments = [
   {
     membrane: 'pvc',
     kind: 'induction-welded',
+    methods: ['hot-air', 'mechanical-fastening'],
     name: 'induction-welded to plates',
     throughDeck: true,
     leastWorkF: null,
@@ -218,6 +90,7 @@ export const attachments = [
   {
     membrane: 'pvc',
     kind: 'mechanically-attached',
+    methods: ['hot-air', 'mechanical-fastening'],
     name: 'mechanically attached in the seams',
     throughDeck: true,
     leastWorkF: null,
@@ -228,6 +101,7 @@ export const attachments = [
   {
     membrane: 'epdm-white',
     kind: 'adhered',
+    methods: ['solvent-adhesive'],
     name: 'adhered to the cover board',
     throughDeck: false,
     leastWorkF: 40,
@@ -238,6 +112,7 @@ export const attachments = [
   {
     membrane: 'epdm-white',
     kind: 'mechanically-attached',
+    methods: ['solvent-adhesive', 'mechanical-fastening'],
     name: 'mechanically attached in the seams',
     throughDeck: true,
     leastWorkF: 40,
@@ -248,6 +123,7 @@ export const attachments = [
   {
     membrane: 'epdm-black',
     kind: 'adhered',
+    methods: ['solvent-adhesive'],
     name: 'adhered to the cover board',
     throughDeck: false,
     leastWorkF: 40,
@@ -258,6 +134,7 @@ export const attachments = [
   {
     membrane: 'epdm-black',
     kind: 'mechanically-attached',
+    methods: ['solvent-adhesive', 'mechanical-fastening'],
     name: 'mechanically attached in the seams',
     throughDeck: true,
     leastWorkF: 40,
@@ -268,6 +145,7 @@ export const attachments = [
   {
     membrane: 'sbs-self-adhered',
     kind: 'self-adhered',
+    methods: ['self-adhered'],
     name: 'self-adhered to the primed board',
     throughDeck: false,
     leastWorkF: 50,
@@ -278,6 +156,7 @@ export const attachments = [
   {
     membrane: 'sbs-self-adhered-cool',
     kind: 'self-adhered',
+    methods: ['self-adhered'],
     name: 'self-adhered to the primed board',
     throughDeck: false,
     leastWorkF: 50,
@@ -288,6 +167,7 @@ export const attachments = [
   {
     membrane: 'sbs-cold',
     kind: 'cold-adhesive',
+    methods: ['cold-adhesive'],
     name: 'bedded in cold adhesive',
     throughDeck: false,
     leastWorkF: 50,
@@ -298,6 +178,7 @@ export const attachments = [
   {
     membrane: 'sbs-torch',
     kind: 'torched',
+    methods: ['torch'],
     name: 'torched on',
     throughDeck: false,
     leastWorkF: 0,
@@ -308,6 +189,7 @@ export const attachments = [
   {
     membrane: 'app-torch',
     kind: 'torched',
+    methods: ['torch'],
     name: 'torched on',
     throughDeck: false,
     leastWorkF: 0,
@@ -318,6 +200,7 @@ export const attachments = [
   {
     membrane: 'bur-hot',
     kind: 'mopped',
+    methods: ['hot-asphalt'],
     name: 'mopped in hot asphalt',
     throughDeck: false,
     leastWorkF: 40,
@@ -328,6 +211,7 @@ export const attachments = [
   {
     membrane: 'pmma',
     kind: 'liquid',
+    methods: ['liquid-resin'],
     name: 'rolled out with fleece',
     throughDeck: false,
     leastWorkF: 23,
@@ -338,6 +222,7 @@ export const attachments = [
   {
     membrane: 'silicone',
     kind: 'liquid',
+    methods: ['liquid-resin'],
     name: 'rolled out',
     throughDeck: false,
     leastWorkF: 35,
@@ -348,6 +233,7 @@ export const attachments = [
   {
     membrane: 'acrylic',
     kind: 'liquid',
+    methods: ['liquid-resin'],
     name: 'rolled out',
     throughDeck: false,
     leastWorkF: 50,
@@ -358,6 +244,7 @@ export const attachments = [
   {
     membrane: 'roll-roofing',
     kind: 'nailed',
+    methods: ['mechanical-fastening'],
     name: 'nailed',
     throughDeck: true,
     leastWorkF: 45,

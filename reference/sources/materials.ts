@@ -12,22 +12,6 @@ export const materialSources = {
     publisher: 'ASTM International',
     edition: '2008',
   },
-  'ibc-1507': {
-    title:
-      'International Building Code, section 1507 (requirements for roof coverings), as adopted in Minnesota 1305.1507',
-    publisher: 'International Code Council',
-    edition: null,
-  },
-  'irc-905-trade': {
-    title: 'International Residential Code, section R905 (roof coverings), quoted in a trade column on roof slope',
-    publisher: 'trade association',
-    edition: '2018',
-  },
-  'iebc-705': {
-    title: 'International Existing Building Code, section 705 (reroofing)',
-    publisher: 'International Code Council',
-    edition: '2018',
-  },
   'iecc-c402-3': {
     title: 'International Energy Conservation Code, section C402.3 (roof solar reflectance and thermal emittance)',
     publisher: 'International Code Council',
@@ -48,11 +32,6 @@ export const materialSources = {
     publisher: 'Oak Ridge National Laboratory',
     edition: null,
   },
-  'nyc-albedo': {
-    title: 'Multi-year measurements of white roofs in New York City',
-    publisher: 'national aeronautics technical report server',
-    edition: '2012',
-  },
   'ufgs-07550': {
     title: 'Unified Facilities Guide Specifications, section 07550 (modified bitumen roofing)',
     publisher: 'US Department of Defense',
@@ -62,11 +41,6 @@ export const materialSources = {
     title: 'Unified Facilities Guide Specifications, section 07530 (elastomeric roofing)',
     publisher: 'US Department of Defense',
     edition: null,
-  },
-  'ufc-3-110-03': {
-    title: 'UFC 3-110-03, roofing',
-    publisher: 'US Department of Defense',
-    edition: '2012 change 1',
   },
   'ti-809-roofing': {
     title: 'Technical instructions TI 809, roofing commentary',
@@ -108,24 +82,9 @@ export const materialSources = {
     publisher: 'home-inspection reference',
     edition: null,
   },
-  'panel-deck-column': {
-    title: 'Magazine column on fastening into panel decks',
-    publisher: 'trade association',
-    edition: 'March 2022',
-  },
-  'listing-note': {
-    title: 'Directory note on combustible-deck roof listings',
-    publisher: 'testing laboratory',
-    edition: null,
-  },
   'torch-guidance-2019': {
     title: 'Column on the 2019 torch safety manual',
     publisher: 'trade association',
     edition: '2019',
-  },
-  'life-survey-2003': {
-    title: 'Survey of more than 25,000 roofs, 1975 to 1996, as quoted in a plant-engineering article',
-    publisher: 'trade press',
-    edition: '2003',
   },
 } as const satisfies Record<string, Source>;

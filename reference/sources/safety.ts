@@ -57,11 +57,6 @@ export const safetySources = {
     publisher: 'OSHA and NOAA',
     edition: null,
   },
-  'asse-rescue': {
-    title: 'Conference paper on rescue after a fall',
-    publisher: 'professional society',
-    edition: '2005',
-  },
   'lid-fatality-report': {
     title: 'Fatality investigation, fall through an opening under an unsecured lid',
     publisher: 'NIOSH',
@@ -173,11 +168,6 @@ export const safetySources = {
     publisher: 'US Consumer Product Safety Commission',
     edition: null,
   },
-  'nws-heat-index': {
-    title: 'Heat index and wind chill equations',
-    publisher: 'National Weather Service',
-    edition: 'heat index regression; wind chill 2001',
-  },
   'nec-300-4': {
     title: 'National Electrical Code, article 300.4(E) (wiring under roof decking)',
     publisher: 'National Fire Protection Association',
@@ -201,11 +191,6 @@ export const safetySources = {
   'canada-reroofing': {
     title: 'Roofing reference manual, re-roofing operations',
     publisher: 'trade association',
-    edition: null,
-  },
-  'army-809-53': {
-    title: 'TI 809-53, roofing',
-    publisher: 'US Army Corps of Engineers',
     edition: null,
   },
   'uk-wind-guide': {

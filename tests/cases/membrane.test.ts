@@ -56,6 +56,7 @@ describe('C53: coat it and forget the pond?', () => {
     base: 'old-covering',
     residualPondIn: 1.5,
     leastSlopeInPerFt: 0,
+    reRoofException: false,
     existing: { covering: 'bur-smooth', layers: 1, wet: null, ponds: true },
     askedFor: 'acrylic',
   });

@@ -4,7 +4,7 @@ import { compareMembranes } from '../../src/core/membrane/compare.ts';
 import { tieWeight, withWeight } from '../../src/core/membrane/flip.ts';
 import type { MembraneId } from '../../src/core/membrane/options.ts';
 import { scoreMembrane, scoresById, weightedScore } from '../../src/core/membrane/scores.ts';
-import { slopeStanding } from '../../src/core/membrane/vetoes.ts';
+import { finishedSlope } from '../../src/core/membrane/slope.ts';
 import { membraneFacts } from '../unit/membrane-facts.ts';
 
 const scores = (id: MembraneId) => scoresById(scoreMembrane(id));
@@ -66,21 +66,26 @@ describe('tie weights w* = R / (R - d)', () => {
   });
 });
 
-/** Least slopes: International Building Code 1507 (found) and the re-roof exception of IEBC 2018 705.1 (found). */
+/** Least slopes: International Building Code 1507 as adopted in Minnesota 1305 (found); re-roof exception of IEBC 2018 705.1 (found). */
 const slopes = [
-  { covering: 'roll-roofing', slope: 0.25, reRoof: true, drains: true, standing: 'too-flat' },
-  { covering: 'roll-roofing', slope: 1, reRoof: true, drains: true, standing: 'meets' },
-  { covering: 'coal-tar', slope: 0.125, reRoof: false, drains: true, standing: 'meets' },
-  { covering: 'tpo', slope: 0.1875, reRoof: false, drains: true, standing: 'too-flat' },
-  { covering: 'tpo', slope: 0.1875, reRoof: true, drains: true, standing: 're-roof-exception' },
-  { covering: 'tpo', slope: 0.1875, reRoof: true, drains: false, standing: 'too-flat' },
-  { covering: 'tpo', slope: 0.24, reRoof: false, drains: true, standing: 'two-percent' },
-  { covering: 'tpo', slope: 0.25, reRoof: false, drains: true, standing: 'meets' },
+  { covering: 'roll-roofing', slope: 0.25, exception: true, standing: 'too-flat' },
+  { covering: 'roll-roofing', slope: 1, exception: true, standing: 'meets' },
+  { covering: 'built-up-coal-tar', slope: 0.125, exception: false, standing: 'meets' },
+  { covering: 'thermoplastic', slope: 0.1875, exception: false, standing: 'too-flat' },
+  { covering: 'thermoplastic', slope: 0.1875, exception: true, standing: 're-roof-exception' },
+  { covering: 'thermoplastic', slope: 0.24, exception: false, standing: 'printed-percent' },
+  { covering: 'thermoplastic', slope: 0.25, exception: false, standing: 'meets' },
+  { covering: 'thermoplastic', slope: null, exception: true, standing: 'not-known' },
 ] as const;
 
 describe('least slope by covering', () => {
-  it.each(slopes)('$covering at $slope in/ft, re-roof $reRoof, drains $drains: $standing', (row) => {
-    expect(slopeStanding(row.covering, row.slope, row.reRoof, row.drains)).toBe(row.standing);
+  it.each(slopes)('$covering at $slope in/ft, exception $exception: $standing', (row) => {
+    expect(finishedSlope(row.covering, row.slope, row.exception)).toBe(row.standing);
+  });
+
+  it('a new roof at 3/16 in/ft is stopped by its slope, whatever covers it', () => {
+    const notes = compareMembranes(membraneFacts({ leastSlopeInPerFt: 0.1875, reRoofException: false })).notes;
+    expect(notes.find((note) => note.id === 'slope-too-flat')?.level).toBe('stop');
   });
 
   it('roll roofing at 1/4 in/ft is out of the comparison', () => {

@@ -56,35 +56,28 @@ describe('width and permitted systems (29 CFR 1926.501(b)(10) and Subpart M Appe
   });
 });
 
+const lShape: Ring = [
+  [0, 0],
+  [90, 0],
+  [90, 55],
+  [48, 55],
+  [48, 100],
+  [0, 100],
+];
+
 describe('dividing a roof (Subpart M Appendix A, Example C rule; constructed figures, arithmetic)', () => {
   const parts = (outline: Ring) => roofWidths(outline).parts.map((part) => [part.lengthFt, part.widthFt]);
 
   it('L-shape: the 48-ft cut, never the 55-ft one that hides a wide area', () => {
-    const outline: Ring = [
-      [0, 0],
-      [90, 0],
-      [90, 55],
-      [48, 55],
-      [48, 100],
-      [0, 100],
-    ];
-    expect(parts(outline)).toEqual([
+    expect(parts(lShape)).toEqual([
       [90, 55],
       [48, 45],
     ]);
-    expect(roofWidths(outline).parts.reduce((sum, part) => sum + part.areaSqFt, 0)).toBeCloseTo(7110, 6);
+    expect(roofWidths(lShape).parts.reduce((sum, part) => sum + part.areaSqFt, 0)).toBeCloseTo(7110, 6);
   });
 
   it('the same L turned by 30 degrees and walked the other way gives the same parts', () => {
-    const outline: Ring = [
-      [0, 0],
-      [90, 0],
-      [90, 55],
-      [48, 55],
-      [48, 100],
-      [0, 100],
-    ];
-    const turned = outline
+    const turned = lShape
       .map(([x, y]): [number, number] => [
         x * Math.cos(0.5236) - y * Math.sin(0.5236),
         x * Math.sin(0.5236) + y * Math.cos(0.5236),

@@ -103,7 +103,7 @@ describe('vetoes', () => {
       { base: 'old-covering', existing: { covering: 'tpo', layers: 1, wet: null, ponds: false } },
       ['coating-over-wet'],
     ],
-    ['tpo', { reRoof: false, leastSlopeInPerFt: 0.2 }, ['slope']],
+    ['tpo', { reRoofException: false, leastSlopeInPerFt: 0.2 }, []],
   ] as const)('%s with %o', (id, change, expected) => {
     expect(vetoIds(id, change as Partial<MembraneFacts>)).toEqual(expected);
   });
@@ -174,7 +174,7 @@ describe('notes', () => {
   it.each([
     [{ leastSlopeInPerFt: 0.24 }, 'slope-two-percent'],
     [{ leastSlopeInPerFt: 0.2 }, 'slope-re-roof-exception'],
-    [{ leastSlopeInPerFt: 0.2, residualPondIn: 1 }, 'slope-too-flat'],
+    [{ leastSlopeInPerFt: 0.2, residualPondIn: 1, reRoofException: false }, 'slope-too-flat'],
     [{ residualPondIn: 1 }, 'pond-acceptance'],
     [{ workTemperatureF: null }, 'work-temperature-not-known'],
     [{ workTemperatureF: 38 }, 'cold-application'],
@@ -228,7 +228,7 @@ const anyFacts: fc.Arbitrary<MembraneFacts> = fc.record({
     undersideExposed: maybe,
   }),
   eaveWood: maybe,
-  reRoof: fc.boolean(),
+  reRoofException: fc.boolean(),
   leastSlopeInPerFt: fc.constantFrom(null, 0.1, 0.24, 0.25, 0.5, 1.2),
   residualPondIn: fc.constantFrom(null, 0, 0.25, 1.5),
   birdBathIn: fc.constant(0.25),

@@ -5,7 +5,7 @@ export function membraneFacts(change: Partial<MembraneFacts>): MembraneFacts {
   return {
     deck: { kind: 'plywood', combustible: null, thicknessIn: 0.5, undersideExposed: true },
     eaveWood: true,
-    reRoof: true,
+    reRoofException: true,
     leastSlopeInPerFt: 0.25,
     residualPondIn: 0,
     birdBathIn: 0.25,

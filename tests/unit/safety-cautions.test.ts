@@ -240,3 +240,32 @@ describe('edges', () => {
     ]);
   });
 });
+
+describe('figures in the reasons', () => {
+  const because = (facts: SafetyFacts, id: string) =>
+    evaluateCautions(facts).find((caution) => caution.id === id)!.because;
+
+  it('ladder to the lowest landing', () => {
+    const facts = jobFacts({
+      roof: { edges: [edge({ dropFt: 12 }), edge({ dropFt: 20 })] },
+      work: { ladderUsed: true },
+    });
+    expect(because(facts, 'ladder')).toBe('Landing 12 ft up: foot 3.1 ft out, ladder 15.5 ft at the least.');
+  });
+
+  it('load on a hole cover, pallets, open roof', () => {
+    const facts = jobFacts({ roof: { openings: [opening({ label: 'hatch H1' })] }, work: { crewSize: 5 } });
+    expect(because(facts, 'hole-cover')).toContain(
+      'hatch H1. Two people of 250 lb with tools and a roll of 300 lb: 1,600 lb.',
+    );
+    expect(because(facts, 'stock-spread')).toContain('presses 143 psf and wants 95 sq ft');
+    expect(because(facts, 'open-roof')).toContain('A crew of 5 closes about 1,400 sq ft in 9 hours, 700 with rain');
+  });
+
+  it('the systems that are allowed stand beside the duty', () => {
+    const facts = jobFacts({ roof: { slopeIn12: 5, edges: [edge()] } });
+    expect(because(facts, 'fall-protection-required')).toMatch(
+      /guardrail, safety net or harness \(personal fall arrest\)\.$/,
+    );
+  });
+});

@@ -16,8 +16,8 @@ export interface MembraneFacts {
   };
   /** Wood at the eave, fascia, wall or curb within reach of a flame. */
   eaveWood: boolean | null;
-  /** False for a new roof, which gets no re-roof exception from the least slope. */
-  reRoof: boolean;
+  /** The rule set lets this replacement stay below the least slope, because the finished roof is shown to drain. */
+  reRoofException: boolean;
   /** Least plane slope after the design. */
   leastSlopeInPerFt: number | null;
   /** Greatest depth of water that stays 48 h after rain once the design is built; 0 = it drains, null = not shown. */

@@ -6,7 +6,7 @@ import type { Finding } from '../report/types.ts';
 import { figure, listed } from '../safety/figure.ts';
 import type { MembraneFacts } from './facts.ts';
 import { isMembraneId, membraneOf, membranes } from './options.ts';
-import { slopeStanding } from './vetoes.ts';
+import { finishedSlope } from './slope.ts';
 import { type WeighedSituation, waterStays } from './weights.ts';
 
 const practice = { source: 'practice', at: 'membrane choice', grade: 'practice' } as const;
@@ -20,8 +20,8 @@ function slopeNotes(facts: MembraneFacts): Finding[] {
   const slope = facts.leastSlopeInPerFt;
   if (slope === null) return [];
   const value = `${figure(slope, 3)} in per ft`;
-  const standing = slopeStanding('tpo', slope, facts.reRoof, !waterStays(facts));
-  if (standing === 'two-percent')
+  const standing = finishedSlope('modified-bitumen', slope, facts.reRoofException);
+  if (standing === 'printed-percent')
     return [
       note(
         'slope-two-percent',
@@ -42,7 +42,7 @@ function slopeNotes(facts: MembraneFacts): Finding[] {
         {
           value,
           limit: '0.25 in per ft',
-          source: sourceNote({ source: 'iebc-705', at: '705.1 exception 1', grade: 'found' }),
+          source: sourceNote({ source: 'iebc-2018', at: '705.1 exception 1', grade: 'found' }),
         },
       ),
     ];

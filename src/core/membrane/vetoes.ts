@@ -4,7 +4,6 @@ import {
   type MembraneHeat,
   membraneHeat,
 } from '../../../reference/membranes/heat.ts';
-import { type SlopeLimit, slopeLimits } from '../../../reference/membranes/limits.ts';
 import { type MembraneVeto, membraneVetoes, type VetoCondition } from '../../../reference/membranes/vetoes.ts';
 import type { Cited } from '../../../reference/sources.ts';
 import { sourceNote } from '../finding.ts';
@@ -16,6 +15,7 @@ import { attachmentChoices } from './attachment.ts';
 import type { MembraneFacts } from './facts.ts';
 import { type Membrane, type MembraneId, rowFor } from './options.ts';
 import { agedSri } from './scores.ts';
+import { finishedSlope, needsMoreSlope, slopeRow } from './slope.ts';
 import { waterStays } from './weights.ts';
 
 export interface Veto {
@@ -25,7 +25,6 @@ export interface Veto {
 }
 
 const vetoTable: readonly MembraneVeto[] = membraneVetoes;
-const slopeTable: readonly SlopeLimit[] = slopeLimits;
 const heatTable: readonly MembraneHeat[] = membraneHeat;
 const coolTable: readonly CoolRoofRule[] = coolRoofRules;
 const bituminous: readonly CoveringKind[] = ['sbs-granule', 'app', 'bur-gravel', 'bur-smooth', 'roll-roofing'];
@@ -72,43 +71,18 @@ const conditions: Record<VetoCondition, (facts: MembraneFacts) => string | null>
       : null,
 };
 
-/** How the finished slope stands to the least slope of a covering. */
-export type SlopeStanding = 'meets' | 'two-percent' | 're-roof-exception' | 'too-flat' | 'not-known';
-
-const TWO_PERCENT_IN_PER_FT = 0.24;
-
-/**
- * `two-percent`: below 1/4 in/ft but at the "2 percent" that the same rule prints. `re-roof-exception`: lawful for a
- * replacement that drains within 48 h. Source: reference/membranes/limits.ts. Correctness: tests/published/membrane-choice.test.ts
- * @param slopeInPerFt least plane slope [in/ft]
- */
-export function slopeStanding(
-  covering: SlopeLimit['covering'],
-  slopeInPerFt: number | null,
-  reRoof: boolean,
-  drainsIn48h: boolean,
-): SlopeStanding {
-  const limit = slopeTable.find((row) => row.covering === covering);
-  if (!limit) throw new Error(`no slope limit for ${covering}`);
-  if (slopeInPerFt === null) return 'not-known';
-  if (slopeInPerFt >= limit.leastSlopeInPerFt - 1e-9) return 'meets';
-  if (limit.leastSlopeInPerFt === 0.25 && slopeInPerFt >= TWO_PERCENT_IN_PER_FT - 1e-9) return 'two-percent';
-  return reRoof && limit.reRoofException && drainsIn48h ? 're-roof-exception' : 'too-flat';
-}
-
-function slopeVeto(id: MembraneId, facts: MembraneFacts): Veto | null {
-  const drains = !waterStays(facts);
-  const standing = slopeStanding(id, facts.leastSlopeInPerFt, facts.reRoof, drains);
-  const limit = slopeTable.find((row) => row.covering === id)!;
-  const source = sourceNote(limit);
-  const least = figure(limit.leastSlopeInPerFt);
-  if (standing === 'not-known' && !limit.reRoofException)
-    return { id: 'slope', why: `It needs ${least} in per ft of slope, and the finished slope is not known.`, source };
-  // A re-roof that neither meets the slope nor drains is failed as a drainage design, not by one covering more than another;
-  // the coverings that cannot stand water go by their own veto.
-  if (standing !== 'too-flat' || (facts.reRoof && limit.reRoofException)) return null;
-  const found = figure(facts.leastSlopeInPerFt ?? 0, 3);
-  return { id: 'slope', why: `It needs ${least} in per ft of slope; the finished roof has ${found}.`, source };
+/** Only a covering that needs more slope than the others goes by it: a roof too flat for all is a matter of the slope. */
+function slopeVeto({ covering }: Membrane, facts: MembraneFacts): Veto | null {
+  if (!needsMoreSlope(covering)) return null;
+  const standing = finishedSlope(covering, facts.leastSlopeInPerFt, facts.reRoofException);
+  if (standing !== 'too-flat' && standing !== 'not-known') return null;
+  const row = slopeRow(covering);
+  const needed = `It needs ${figure(row.leastInPerFt)} in per ft of slope`;
+  const why =
+    facts.leastSlopeInPerFt === null
+      ? `${needed}, and the finished slope is not known.`
+      : `${needed}; the finished roof has ${figure(facts.leastSlopeInPerFt, 3)}.`;
+  return { id: 'slope', why, source: sourceNote(row) };
 }
 
 function attachmentVeto(id: MembraneId, facts: MembraneFacts): Veto | null {
@@ -150,7 +124,7 @@ function tableVeto(membrane: Membrane, row: MembraneVeto, facts: MembraneFacts):
 export function vetoesOf(membrane: Membrane, facts: MembraneFacts): readonly Veto[] {
   return [
     ...vetoTable.map((row) => tableVeto(membrane, row, facts)),
-    slopeVeto(membrane.id, facts),
+    slopeVeto(membrane, facts),
     attachmentVeto(membrane.id, facts),
     coolRoofVeto(membrane.id, facts),
   ].filter((veto) => veto !== null);

@@ -40,7 +40,7 @@ export function meanWeights(rows: readonly { weights: Weights }[]): Weights {
 
 /**
  * Holds criteria that rise together to one allowance: they shrink in proportion, the others grow in proportion, the sum stays.
- * Correctness: tests/unit/membrane-weights.test.ts
+ * Correctness: tests/unit/membrane-compare.test.ts
  */
 export function capTogether(weights: Weights, together: readonly CriterionId[], most: number): Weights {
   const held = together.reduce((sum, id) => sum + weights[id], 0);

@@ -2,6 +2,7 @@ import { safetyLimits } from '../../../reference/safety/limits.ts';
 import type { CautionMoment } from '../../../reference/safety/row.ts';
 import type { EdgeKind } from '../roof.ts';
 import type { SafetyEdge } from './facts.ts';
+import { needsFallProtection } from './fall-options.ts';
 
 /** Edges behind which nobody can fall: something stands higher there, or the roof goes on. */
 const closedKinds: readonly EdgeKind[] = ['wall', 'shingles-above', 'party-wall', 'joint'];
@@ -37,8 +38,7 @@ export function dropFt(edge: SafetyEdge, when: CautionMoment): number | null {
 /** True when the drop brings the duty (6 ft or more), or when it is not known. */
 export function isFallEdge(edge: SafetyEdge, when: CautionMoment): boolean {
   if (closedKinds.includes(edge.kind)) return false;
-  const drop = dropFt(edge, when);
-  return drop === null || drop >= safetyLimits.fallDutyFt.value;
+  return needsFallProtection(dropFt(edge, when));
 }
 
 /** True when a parapet is known to stand high enough to count as a guard (39 in); its strength is another question. */

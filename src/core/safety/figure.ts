@@ -1,6 +1,8 @@
-/** A number for a sentence: at most `digits` decimals, no trailing zeros. */
-export function figure(value: number, digits = 2): string {
-  return String(Number(value.toFixed(digits)));
+import { plainNumber } from '../../units/print.ts';
+
+/** A number for a sentence: at most two decimals unless said otherwise. */
+export function figure(value: number, decimals = 2): string {
+  return plainNumber(value, decimals);
 }
 
 /** "a, b and c". */

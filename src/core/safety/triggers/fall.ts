@@ -2,7 +2,7 @@ import type { FallCautionId } from '../../../../reference/safety/fall-cautions.t
 import { safetyLimits } from '../../../../reference/safety/limits.ts';
 import type { CautionMoment } from '../../../../reference/safety/row.ts';
 import { statePlans, stateRules } from '../../../../reference/safety/state-plans.ts';
-import { arrestClearance } from '../arrest.ts';
+import { arrestClearance, coverLoadLb, ladderFor } from '../arrest.ts';
 import { dropFt, isFallEdge, isHighEnough, openEdges, parapetIn, surfaceRiseIn } from '../edges.ts';
 import type { FallProtection, SafetyEdge, SafetyFacts } from '../facts.ts';
 import { fallOptions } from '../fall-options.ts';
@@ -180,6 +180,20 @@ const openingsOf =
     return found.length > 0 ? `${listed(found.map(({ label }) => label))}.` : null;
   };
 
+function holeCovers({ roof }: SafetyFacts): string | null {
+  if (roof.openings.length === 0) return null;
+  const load = figure(coverLoadLb(2, 250, 300));
+  return `${listed(roof.openings.map(({ label }) => label))}. Two people of 250 lb with tools and a roll of 300 lb: ${load} lb.`;
+}
+
+function ladderFact({ roof, work }: SafetyFacts): string | null {
+  const drops = roof.edges.map((edge) => dropFt(edge, 'as-is')).filter((drop) => drop !== null);
+  if (work.ladderUsed !== true || drops.length === 0)
+    return ifPresent(work.ladderUsed, 'The way up is a ladder.', 'how people get up');
+  const { baseFt, totalFt } = ladderFor(Math.min(...drops));
+  return `Landing ${figure(Math.min(...drops), 1)} ft up: foot ${figure(baseFt, 1)} ft out, ladder ${figure(totalFt, 1)} ft at the least.`;
+}
+
 function freeFall({ work }: SafetyFacts): string | null {
   if (work.arrest === null)
     return 'Not known: length of the lanyard and height of the anchor. An anchor at foot level rarely fits.';
@@ -257,7 +271,7 @@ export const fallTriggers: Record<FallCautionId, Trigger> = {
   'equipment-near-edge': equipmentNearEdge,
   'build-up-reaches-duty': reachesDuty,
   'open-hole': openHoles,
-  'hole-cover': openingsOf('skylight', 'hatch', 'deck-cut', 'drain', 'other'),
+  'hole-cover': holeCovers,
   'loose-lid': looseLids,
   skylight: openingsOf('skylight'),
   'hatch-open': openingsOf('hatch'),
@@ -287,7 +301,7 @@ export const fallTriggers: Record<FallCautionId, Trigger> = {
       ? null
       : ifNearer(work.materialsToEdgeFt, limits.storageFt.value, 'distance of materials from the edge'),
   ),
-  ladder: ({ work }) => ifPresent(work.ladderUsed, 'The way up is a ladder.', 'how people get up'),
+  ladder: ladderFact,
   'step-between-levels': ({ roof }, when) => {
     const high = roof.edges.filter(
       (edge) => edge.kind === 'roof-below' && (dropFt(edge, when) ?? Infinity) * 12 >= limits.stepIn.value,

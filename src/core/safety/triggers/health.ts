@@ -45,7 +45,7 @@ function cutterArea({ work }: SafetyFacts): string | null {
   const area = work.tearOffSqFt;
   if (area !== null && area < limits.asbestosCutterSqFt.value) return null;
   const size = area === null ? 'The area torn off is not known' : `${figure(area, 0)} sq ft are torn off`;
-  return `${size}; ${limits.asbestosCutterSqFt.value} sq ft is the limit for power cutters.`;
+  return `${size}; ${figure(limits.asbestosCutterSqFt.value)} sq ft is the limit for power cutters.`;
 }
 
 function leadPaint(facts: SafetyFacts): string | null {

@@ -4,12 +4,22 @@ import type { PipeKind } from '../../roof.ts';
 import { openEdges } from '../edges.ts';
 import type { SafetyFacts } from '../facts.ts';
 import { figure, listed } from '../figure.ts';
-import { lineClearanceFt, maintenanceNeeds, screwTipIn, spreadAreaSqFt } from '../site-figures.ts';
+import {
+  lineClearanceFt,
+  maintenanceNeeds,
+  openAreaSqFt,
+  palletPsf,
+  screwTipIn,
+  spreadAreaSqFt,
+} from '../site-figures.ts';
 import { windForceLb } from '../weather.ts';
 import { anyOf, ifPresent, type Trigger, withMethod } from './trigger.ts';
 
 const limits = safetyLimits;
 const BOARD_SQ_FT = 32;
+/** Twenty rolls of cap sheet on 40 x 48 in; common practice. */
+const PALLET_LB = 1900;
+const PALLET_SQ_FT = (40 * 48) / 144;
 
 const soft: Trigger = ({ roof }) =>
   ifPresent(
@@ -30,7 +40,7 @@ const snowOrWater: Trigger = ({ roof }) =>
 function heavyStock({ work }: SafetyFacts): string | null {
   const most = limits.stockPsf.value;
   if (work.stockPsf === null)
-    return `Not known: weight of the pallets. A pallet of rolls (1,900 lb) presses 142 psf and wants ${figure(spreadAreaSqFt(1900, most), 0)} sq ft.`;
+    return `Not known: weight of the pallets. A pallet of rolls (${figure(PALLET_LB)} lb) presses ${figure(palletPsf(PALLET_LB, PALLET_SQ_FT), 0)} psf and wants ${figure(spreadAreaSqFt(PALLET_LB, most), 0)} sq ft.`;
   return work.stockPsf > most
     ? `Stock presses ${figure(work.stockPsf, 0)} psf; ${most} psf is the usual least roof live load.`
     : null;
@@ -72,9 +82,12 @@ function waterLoad({ roof }: SafetyFacts, when: 'as-is' | 'during' | 'finished')
 }
 
 function openRoof({ work }: SafetyFacts): string | null {
-  const { openTodaySqFt: open, watertightPerDaySqFt: able } = work;
-  if (open === null || able === null) return 'Not known: what is opened in a day and what the crew can close.';
-  return open > able ? `${figure(open, 0)} sq ft opened; the crew closes ${figure(able, 0)}.` : null;
+  const { openTodaySqFt: open, watertightPerDaySqFt: able, crewSize } = work;
+  if (open !== null && able !== null)
+    return open > able ? `${figure(open, 0)} sq ft opened; the crew closes ${figure(able, 0)}.` : null;
+  const guess = (rain: number) => figure(openAreaSqFt(crewSize ?? 1, 9, rain), 0);
+  const crew = crewSize === null ? 'One worker' : `A crew of ${crewSize}`;
+  return `Not known: what is opened in a day and what the crew can close. ${crew} closes about ${guess(0)} sq ft in 9 hours, ${guess(100)} with rain about.`;
 }
 
 const windAt =

@@ -1,7 +1,7 @@
 import type { CautionMoment } from '../../../../reference/safety/row.ts';
 import type { WorkMethod } from '../../../../reference/work-methods.ts';
 import type { SafetyFacts } from '../facts.ts';
-import { listed } from '../figure.ts';
+import { figure, listed } from '../figure.ts';
 
 /** The fact of this job under which a caution holds at that moment, in words with its figures; null = it does not hold. */
 export type Trigger = (facts: SafetyFacts, when: CautionMoment) => string | null;
@@ -20,7 +20,7 @@ export function ifMissing(protection: boolean | null, missing: string, unknown: 
 /** Holds when a distance is less than it has to be, and when it is not known. */
 export function ifNearer(distance: number | null, least: number, what: string, unit = 'ft'): string | null {
   if (distance === null) return `Not known: ${what}; ${least} ${unit} are needed.`;
-  return distance < least ? `${what}: ${distance} ${unit}; ${least} ${unit} are needed.` : null;
+  return distance < least ? `${what}: ${figure(distance)} ${unit}; ${least} ${unit} are needed.` : null;
 }
 
 const methodNames: Readonly<Record<WorkMethod, string>> = {
