@@ -124,7 +124,6 @@ export function rateOutlets(
             widthIn: outlet.widthIn,
             heightIn: outlet.heightIn,
             usableHeadIn: null,
-            primaryDrainSizeIn: null,
           });
     const { role, status, id } = outlet;
     const { drainsSqFt, addedSqFt } = base;

@@ -1,0 +1,152 @@
+import { coverBoard } from '../../../reference/insulation.ts';
+import { inches, slopeInWords } from '../../units/print.ts';
+import { heightIn } from '../geometry/plane.ts';
+import { between, orient } from '../geometry/vector.ts';
+import type { Layout, Rejection } from '../report/types.ts';
+import type { Point } from '../roof.ts';
+import { LEAST_SLOW_VALLEY_IN_PER_FT } from '../site/assumptions.ts';
+import type { Site } from '../site/site.ts';
+import type { Patch } from '../surface/patch.ts';
+import type { Built } from './build.ts';
+import type { Limit } from './limits.ts';
+
+/** Two percent, which the rules print beside 1/4 in per ft. */
+const PRINTED_IN_PER_FT = 0.24;
+const SAME_SLOPE = 1e-9;
+const SAME_HEIGHT_IN = 1e-6;
+
+/** Build-up above the base at a point: boards and cover board. */
+export function buildUpAt(thickness: readonly Patch[]): (p: Point) => number | null {
+  return (p) => {
+    let best: number | null = null;
+    for (const { ring, plane } of thickness) {
+      if (!ring.every((a, i) => orient(a, ring[(i + 1) % ring.length], p) >= -1e-4)) continue;
+      const t = heightIn(plane, p) + coverBoard.thicknessIn;
+      if (best === null || t < best) best = t;
+    }
+    return best;
+  };
+}
+
+export interface LimitUse {
+  limit: Limit;
+  usedIn: number;
+  leftIn: number;
+  /** Where on the stretch it is tightest. */
+  at: Point;
+}
+
+const STEPS = 24;
+
+function spotsOf(site: Site, limit: Limit): { p: Point; t: number }[] {
+  const curb = site.roof.curbs.find(({ id }) => limit.id === `curb-${id}`);
+  if (curb !== undefined) return curb.outline.map((p) => ({ p, t: 0 }));
+  const { to } = limit;
+  if (to === null) return [{ p: limit.at, t: 0 }];
+  // The build-up along a straight stretch is piecewise straight: its ends and the mesh points on it decide.
+  return Array.from({ length: STEPS + 1 }, (_, i) => ({ p: between(limit.at, to, i / STEPS), t: i / STEPS }));
+}
+
+/** What a layout uses of each known height, and what is left. */
+export function usesOf(site: Site, limits: readonly Limit[], buildUp: (p: Point) => number | null): LimitUse[] {
+  return limits.flatMap((limit): LimitUse[] => {
+    const { allowedIn } = limit;
+    if (allowedIn === null) return [];
+    let worst: LimitUse | null = null;
+    for (const { p, t } of spotsOf(site, limit)) {
+      const usedIn = buildUp(p);
+      if (usedIn === null) continue;
+      const leftIn = allowedIn[0] + (allowedIn[1] - allowedIn[0]) * t - usedIn;
+      if (worst === null || leftIn < worst.leftIn) worst = { limit, usedIn, leftIn, at: p };
+    }
+    return worst === null ? [] : [worst];
+  });
+}
+
+/** How the valleys of a layout are graded under the rule of the job. */
+export function gradeOf(leastValley: number | null, valleyRule: number): Layout['valleyGrade'] {
+  if (leastValley === null || leastValley >= valleyRule - SAME_SLOPE) return 'good';
+  return leastValley >= LEAST_SLOW_VALLEY_IN_PER_FT - SAME_SLOPE ? 'slow' : 'too-flat';
+}
+
+/** Least face slope that passes: the rule, or the two percent printed beside 1/4 unless the job is strict. */
+export function faceRule(site: Site): number {
+  const { faceInPerFt, strict } = site.given;
+  return !strict && Math.abs(faceInPerFt - 0.25) < SAME_SLOPE ? PRINTED_IN_PER_FT : faceInPerFt;
+}
+
+/** The water rules alone: drained in both senses, planes and valleys steep enough. Null when they hold. */
+export function waterRejection(site: Site, built: Built): Rejection | null {
+  const { judgement } = built;
+  const reject = (where: string, why: string, relax: string | null): Rejection => ({
+    where,
+    neededIn: null,
+    availableIn: null,
+    why,
+    relax,
+  });
+  if (judgement.trappedSqFt > 1e-3)
+    return reject('the section', `${Math.round(judgement.trappedSqFt)} sq ft have no way out`, 'Add an outlet there.');
+  const pond = judgement.ponds[0];
+  if (pond !== undefined && pond.greatestDepthIn > 1e-3) {
+    return reject(
+      'the low spot',
+      `water would still stand ${inches(pond.greatestDepthIn)} deep`,
+      'Level the deck first, or use a steeper board.',
+    );
+  }
+  if (!judgement.drained) {
+    const ft = Math.round(judgement.flats.lengthFt);
+    const why =
+      judgement.flats.areaSqFt > 1e-3
+        ? `${Math.round(judgement.flats.areaSqFt)} sq ft would lie level`
+        : `${ft} ft of valley or wall line would lie level`;
+    return reject('the surface', why, 'A cricket or another outlet gives it a fall.');
+  }
+  const face = judgement.leastFaceSlopeInPerFt ?? 0;
+  if (face < faceRule(site) - SAME_SLOPE) {
+    return reject(
+      'the flattest plane',
+      `falls ${slopeInWords(face)}; ${slopeInWords(site.given.faceInPerFt)} is asked for`,
+      'A steeper board, or a re-roof exception where the roof is seen to dry.',
+    );
+  }
+  const valley = judgement.leastValleySlopeInPerFt;
+  if (site.given.strict && valley !== null && valley < site.given.faceInPerFt - SAME_SLOPE) {
+    return reject(
+      'a valley',
+      `falls ${slopeInWords(valley)}; the strict reading asks for ${slopeInWords(site.given.faceInPerFt)} there too`,
+      'Steeper boards, or the reading that grades valleys apart.',
+    );
+  }
+  if (gradeOf(valley, site.given.valleyInPerFt) === 'too-flat') {
+    return reject(
+      'a valley',
+      `falls ${slopeInWords(valley ?? 0)}, less than 1/16 in per ft`,
+      'Steeper boards or wider crickets.',
+    );
+  }
+  return null;
+}
+
+/** The first hard height that a layout breaks, with what to relax. */
+export function heightRejection(uses: readonly LimitUse[]): Rejection | null {
+  const broken = uses
+    .filter(({ limit, leftIn }) => limit.hardness === 'stop' && leftIn < -SAME_HEIGHT_IN)
+    .sort((a, b) => a.leftIn - b.leftIn)[0];
+  if (broken === undefined) return null;
+  const { limit, usedIn, leftIn } = broken;
+  const availableIn = limit.availableIn ?? 0;
+  const over = inches(-leftIn);
+  const how =
+    availableIn < 0
+      ? `is ${inches(-availableIn)} short before any board is laid`
+      : `has ${inches(Math.max(0, availableIn))}`;
+  return {
+    where: limit.where,
+    neededIn: usedIn,
+    availableIn: usedIn + leftIn,
+    why: `the new roof needs ${inches(usedIn)} at ${limit.where}, which ${how} under ${inches(limit.clearIn)} of flashing`,
+    relax: `Raise ${limit.where} by ${over}, or have ${inches(Math.max(0, limit.clearIn + leftIn))} of flashing accepted there; an outlet nearer to it lowers the roof as well.`,
+  };
+}

@@ -1,0 +1,49 @@
+import { heightIn, type Plane } from '../geometry/plane.ts';
+import { centroid, signedAreaSqFt } from '../geometry/vector.ts';
+import { fittedPlane } from '../site/fitted-plane.ts';
+import type { Site } from '../site/site.ts';
+import type { Patch } from '../surface/patch.ts';
+
+/** What the boards are laid on: the base as it was read, or levelled to a plane first. */
+export interface BoardGround {
+  patches: readonly Patch[];
+  /** Fill that levelling takes; 0 when the boards are laid as read. */
+  levellingBoardFt: number;
+  greatestFillIn: number;
+  how: 'as-read' | 'plane' | 'level';
+}
+
+function levelled(site: Site, plane: Plane, how: 'plane' | 'level'): BoardGround {
+  let proud = Number.NEGATIVE_INFINITY;
+  let deep = Number.POSITIVE_INFINITY;
+  for (const { ring, plane: own } of site.base) {
+    for (const p of ring) {
+      const over = heightIn(own, p) - heightIn(plane, p);
+      proud = Math.max(proud, over);
+      deep = Math.min(deep, over);
+    }
+  }
+  const target: Plane = { ...plane, atOriginIn: plane.atOriginIn + proud };
+  let levellingBoardFt = 0;
+  const patches = site.base.map((patch): Patch => {
+    const c = centroid(patch.ring);
+    levellingBoardFt += signedAreaSqFt(patch.ring) * (heightIn(target, c) - heightIn(patch.plane, c));
+    return { ...patch, plane: target };
+  });
+  return { patches, levellingBoardFt, greatestFillIn: proud - deep, how };
+}
+
+/**
+ * The grounds a layout may be laid on, the simplest first: as read; levelled to the plane of least squares; dead level.
+ * Levelling planes are raised until nothing of the base stands proud of them.
+ */
+export function groundsOf(site: Site): BoardGround[] {
+  const asRead: BoardGround = { patches: site.base, levellingBoardFt: 0, greatestFillIn: 0, how: 'as-read' };
+  const { readings } = site.measured;
+  if (readings.length === 0) return [asRead];
+  const fitted = fittedPlane(readings);
+  const grounds = [asRead];
+  if (fitted !== null && Math.hypot(fitted.gx, fitted.gy) > 1e-4) grounds.push(levelled(site, fitted, 'plane'));
+  grounds.push(levelled(site, { atOriginIn: 0, gx: 0, gy: 0 }, 'level'));
+  return grounds;
+}

@@ -1,0 +1,74 @@
+import { coverBoard } from '../../../reference/insulation.ts';
+import { direction, distanceFt } from '../geometry/vector.ts';
+import type { Outlet, Point } from '../roof.ts';
+import type { SiteEdge } from '../site/edges.ts';
+import { outletPoint, type Site } from '../site/site.ts';
+import { fourWay } from '../taper/pattern.ts';
+import type { TaperOutlet } from '../taper/sources.ts';
+
+/** The thinnest edge of a faced tapered board, in. */
+export const LOW_EDGE_IN = 0.5;
+
+/** One idea for a taper, before it is built and judged. */
+export interface LayoutPlan {
+  id: string;
+  title: string;
+  /** Why someone would choose it. */
+  why: string;
+  outlets: readonly Outlet[];
+  /** Edges from which the taper rises. */
+  edges: readonly SiteEdge[];
+  /** Ids of edges that are opened for it. */
+  newEdges: ReadonlySet<string>;
+  /** Reason why it may not be built, known before any geometry. */
+  barred: string | null;
+}
+
+/** Bearing of a direction in degrees, turned into one quarter: four-way patterns look the same after 90. */
+function quarterTurnDeg([dx, dy]: Point): number {
+  const deg = (Math.atan2(dx, dy) * 180) / Math.PI;
+  const turned = ((deg % 90) + 90) % 90;
+  const rounded = Math.round(turned * 1e6) / 1e6;
+  return rounded === 90 ? 0 : rounded;
+}
+
+/** The building's own axis: its longest side. */
+export function axisDeg(site: Site): number {
+  const sides = site.outline.map((p, i) => [p, site.outline[(i + 1) % site.outline.length]] as const);
+  const [a, b] = sides.reduce((x, y) => (distanceFt(y[0], y[1]) > distanceFt(x[0], x[1]) + 1e-9 ? y : x));
+  return quarterTurnDeg(direction(a, b));
+}
+
+/** Starts of the taper: every working primary outlet, at the low edge of a board or at its own floor if that is higher. */
+export function startsOf(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn: number): TaperOutlet[] {
+  const turn = axisDeg(site);
+  const low = baseIn + LOW_EDGE_IN;
+  const lift = site.roof.existing.readOn === 'deck' ? 0 : site.given.removedIn;
+  const points = plan.outlets
+    .filter((outlet) => outlet.role === 'primary' && outlet.working)
+    .map((outlet): TaperOutlet => {
+      const edge = outlet.kind === 'scupper' ? site.edges.find((e) => e.edge.side === outlet.side) : undefined;
+      const own = edge === undefined ? turn : quarterTurnDeg(direction(edge.from, edge.to));
+      // A scupper's floor stays where it is; a drain is set to the new surface.
+      const floorIn =
+        outlet.kind === 'scupper' && outlet.inletIn !== null ? outlet.inletIn + lift - coverBoard.thicknessIn : low;
+      return {
+        id: outlet.id,
+        kind: 'point',
+        at: outletPoint(site.roof, outlet),
+        levelIn: Math.max(low, floorIn),
+        pattern: fourWay(slopeInPerFt, own),
+      };
+    });
+  const edges = plan.edges.map(
+    (edge): TaperOutlet => ({
+      id: edge.id,
+      kind: 'edge',
+      from: edge.from,
+      to: edge.to,
+      levelIn: low,
+      pattern: fourWay(slopeInPerFt, quarterTurnDeg(direction(edge.from, edge.to))),
+    }),
+  );
+  return [...points, ...edges];
+}
