@@ -72,7 +72,7 @@ function feetAndInches(feet: number, inchPart: number, field: LengthField): numb
 }
 
 function oneNumber(item: Item, field: LengthField): Reading {
-  const { unit, example } = fields[field];
+  const { unit } = fields[field];
   const { value } = item;
   if (item.decimalComma) {
     const meant = item.unit ?? unit;
@@ -89,7 +89,7 @@ function oneNumber(item: Item, field: LengthField): Reading {
   if (item.unit) return accept(measured(item, field, item.unit), unit);
   if (!item.fraction) return accept(value, unit);
   const inInches = proposal(measured(item, field, 'in'), field, inches(value));
-  if (unit === 'in') return ask(`no unit: inches? Otherwise write it as in ${example}`, [inInches]);
+  if (unit === 'in') return ask('no unit: inches?', [inInches]);
   return ask('no unit: feet or inches?', [proposal(value, field, `${plainNumber(value, 4)} ft`), inInches]);
 }
 

@@ -1,0 +1,127 @@
+import type {
+  Below,
+  CoveringKind,
+  Curb,
+  DeckKind,
+  EdgeKind,
+  Gutter,
+  Inflow,
+  OpeningKind,
+  OutletRole,
+  PipeKind,
+} from '../core/roof.ts';
+
+/** Every word that a roof file may hold as a choice, with what it means; forms take their labels from here. */
+type Words<T extends string> = Readonly<Record<T, string>>;
+
+export const edgeKinds: Words<EdgeKind> = {
+  gutter: 'eave with a gutter',
+  drip: 'eave that drips free',
+  rake: 'rake, with a raised stop',
+  parapet: 'parapet',
+  wall: 'wall that rises above the section',
+  'shingles-above': 'shingled slope above',
+  'roof-below': 'roof below that takes the water',
+  'box-gutter': 'built-in box gutter',
+  'party-wall': 'party wall',
+  joint: 'expansion joint or the next roof at the same height',
+};
+
+export const openingKinds: Words<OpeningKind> = {
+  door: 'door sill',
+  window: 'window sill',
+  'siding-bottom': 'bottom of the siding',
+  weep: 'weep holes',
+  louver: 'louver',
+};
+
+export const curbKinds: Words<Curb['kind']> = {
+  skylight: 'skylight',
+  hatch: 'roof hatch',
+  chimney: 'chimney',
+  equipment: 'equipment curb',
+  other: 'other curb',
+};
+
+export const pipeKinds: Words<PipeKind> = {
+  plumbing: 'plumbing vent',
+  'gas-vent': 'gas vent',
+  flue: 'flue',
+  exhaust: 'exhaust',
+  'air-inlet': 'air inlet',
+  conduit: 'conduit',
+};
+
+export const inflowKinds: Words<Inflow['kind']> = {
+  downspout: 'downspout that empties onto the section',
+  valley: 'valley that empties onto the section',
+};
+
+export const outletRoles: Words<OutletRole> = {
+  primary: 'takes the everyday water',
+  overflow: 'takes the water when the others are blocked',
+};
+
+export const statuses: Words<'existing' | 'proposed'> = {
+  existing: 'there today',
+  proposed: 'wished for',
+};
+
+export const answers: Words<'yes' | 'no' | 'unknown'> = { yes: 'yes', no: 'no', unknown: 'not known' };
+
+export const gutterProfiles: Words<NonNullable<Gutter['profile']>> = {
+  k: 'K style',
+  'half-round': 'half round',
+  box: 'box',
+};
+
+export const deckKinds: Words<DeckKind> = {
+  plywood: 'plywood',
+  osb: 'oriented strand board',
+  plank: 'plank',
+  'tongue-and-groove': 'tongue and groove boards',
+  steel: 'steel deck',
+  concrete: 'structural concrete',
+  gypsum: 'poured gypsum',
+  'cement-fiber': 'cement fiber plank',
+  'lightweight-concrete': 'lightweight insulating concrete',
+};
+
+export const coveringKinds: Words<CoveringKind> = {
+  'sbs-granule': 'granule-surfaced SBS modified bitumen',
+  app: 'APP modified bitumen',
+  'bur-gravel': 'built-up roof with gravel',
+  'bur-smooth': 'smooth built-up roof',
+  tpo: 'TPO',
+  pvc: 'PVC',
+  epdm: 'EPDM',
+  'roll-roofing': 'roll roofing',
+  coating: 'coating',
+  'spray-foam': 'spray foam',
+  metal: 'metal',
+  other: 'other',
+};
+
+export const belowKinds: Words<Below> = {
+  'living-exposed-deck': 'living space, the deck is the ceiling',
+  'living-ceiling': 'living space with a ceiling below the deck',
+  attic: 'attic',
+  unheated: 'unheated space',
+  outdoors: 'open air',
+};
+
+export const readOnKinds: Words<'covering' | 'deck'> = {
+  covering: 'heights measured from the old covering',
+  deck: 'heights measured from the bare deck',
+};
+
+export const senses: Words<'height' | 'rod'> = {
+  height: 'a higher reading is a higher point',
+  rod: 'a higher reading on the rod is a lower point',
+};
+
+export const severities: Words<'slight' | 'plain' | 'severe'> = {
+  slight: 'slight',
+  plain: 'plain to see',
+  severe: 'severe',
+};

@@ -1,0 +1,160 @@
+import type { Deck, InspectionFinding, LocalRules, Preferences, Rain, Roof } from '../core/roof.ts';
+import { type InputLog, shown, under } from './problems.ts';
+import { PartReader, readAs, readPair } from './read-measures.ts';
+import { readRing } from './ring.ts';
+import type {
+  RawBuilding,
+  RawCovering,
+  RawDeck,
+  RawFinding,
+  RawInsulation,
+  RawLocal,
+  RawPlace,
+  RawPreferences,
+  RawRuleSet,
+  RawSlopeRule,
+  RawWind,
+} from './schema.ts';
+import { stateLetters, townAndState } from './us-states.ts';
+
+/** A rain rate says nothing without its duration and return period: a bare one is asked about. */
+function readRain(raw: RawPlace['rain'], path: string, log: InputLog): Rain | null {
+  if (raw === null || raw === undefined) return null;
+  if (typeof raw === 'object') {
+    const read = new PartReader(raw, path, log);
+    const inPerHr = read.measure('inPerHr', 'rain');
+    const durationMin = read.measure('durationMin', 'minutes');
+    const returnYears = read.measure('returnYears', 'years');
+    return inPerHr === null ? null : { inPerHr, durationMin, returnYears };
+  }
+  const inPerHr = readAs(raw, 'rain', path, log);
+  if (inPerHr === null) return null;
+  const offer = { inPerHr, durationMin: 60, returnYears: 100 };
+  log.problem(path, 'ask', `${shown(raw)} is a rate without its duration and return period.`, {
+    got: shown(raw),
+    proposals: [
+      { value: offer, unit: 'in/h', text: JSON.stringify(offer) },
+      {
+        value: { inPerHr },
+        unit: 'in/h',
+        text: `${JSON.stringify({ inPerHr })} (duration and return period not known)`,
+      },
+    ],
+  });
+  return null;
+}
+
+export function readPlace(raw: RawPlace, path: string, log: InputLog): Roof['place'] {
+  // A state that is given, even as "not known", means that the city's text is the city alone.
+  const apart = raw.state === undefined && raw.city ? townAndState(raw.city) : null;
+  const state = apart ? apart.state : (raw.state ?? null);
+  return {
+    city: apart ? apart.city : (raw.city ?? null),
+    state: state === null ? null : (stateLetters(state) ?? state),
+    rain: readRain(raw.rain, under(path, 'rain'), log),
+    climateZone: raw.climateZone ?? null,
+  };
+}
+
+function readLocalRules(raw: RawLocal, path: string, log: InputLog): LocalRules {
+  const read = new PartReader(raw, path, log);
+  return {
+    rainInPerHr: read.measure('rainInPerHr', 'rain'),
+    wallShare: raw.wallShare ?? null,
+    minimumFlashingIn: read.measure('minimumFlashingIn', 'thickness'),
+    birdBathIn: read.measure('birdBathIn', 'thickness'),
+    overflowRequired: raw.overflowRequired ?? null,
+  };
+}
+
+export function readRuleSet(raw: RawRuleSet, path: string, log: InputLog): Roof['ruleSet'] {
+  return {
+    building: raw.building ?? null,
+    plumbing: raw.plumbing ?? null,
+    local: readLocalRules(raw.local ?? {}, under(path, 'local'), log),
+  };
+}
+
+export function readCovering(raw: RawCovering, path: string, log: InputLog): Roof['covering'] {
+  const ageYears = readAs(raw.ageYears, 'years', under(path, 'ageYears'), log);
+  return { kind: raw.kind ?? null, layers: raw.layers ?? null, ageYears };
+}
+
+export function readInsulation(raw: RawInsulation, path: string, log: InputLog): Roof['insulation'] {
+  return {
+    targetR: readAs(raw.targetR, 'rValue', under(path, 'targetR'), log),
+    keepExisting: raw.keepExisting ?? null,
+  };
+}
+
+export function readSlopeRule(raw: RawSlopeRule, path: string, log: InputLog): Roof['slopeRule'] {
+  const read = new PartReader(raw, path, log);
+  return {
+    faceInPerFt: read.measure('faceInPerFt', 'slope'),
+    valleyInPerFt: read.measure('valleyInPerFt', 'slope'),
+    strict: raw.strict ?? null,
+  };
+}
+
+export function readWind(raw: RawWind, path: string, log: InputLog): Roof['wind'] {
+  return { mph: readAs(raw.mph, 'speed', under(path, 'mph'), log), edition: raw.edition ?? null };
+}
+
+export function readBuilding(raw: RawBuilding, path: string, log: InputLog): Roof['building'] {
+  return {
+    heightFt: readAs(raw.heightFt, 'length', under(path, 'heightFt'), log),
+    below: raw.below ?? null,
+    yearBuilt: raw.yearBuilt ?? null,
+    planFt: readPair(raw.planFt, 'plan', under(path, 'planFt'), log),
+  };
+}
+
+function readJoists(raw: NonNullable<RawDeck['joists']>, path: string, log: InputLog): Deck['joists'] {
+  const read = new PartReader(raw, path, log);
+  const spanFt = read.measure('spanFt', 'length');
+  const depthIn = read.measure('depthIn', 'thickness');
+  const spacingIn = read.measure('spacingIn', 'thickness');
+  const directionDeg = read.measure('directionDeg', 'bearing');
+  if (spanFt === null || depthIn === null || spacingIn === null) {
+    log.note(path, 'left-out', 'span, depth and spacing are needed together; joists are taken as not known');
+    return null;
+  }
+  return { spanFt, depthIn, spacingIn, directionDeg };
+}
+
+export function readDeck(raw: RawDeck, path: string, log: InputLog): Deck {
+  const read = new PartReader(raw, path, log);
+  return {
+    kind: raw.kind ?? null,
+    thicknessIn: read.measure('thicknessIn', 'thickness'),
+    liveLoadPsf: read.measure('liveLoadPsf', 'load'),
+    joists: raw.joists ? readJoists(raw.joists, read.within('joists'), log) : null,
+  };
+}
+
+export function readFinding(raw: RawFinding, path: string, log: InputLog): InspectionFinding {
+  const read = new PartReader(raw, path, log);
+  return {
+    kind: raw.kind,
+    at: read.point('at'),
+    outline: readRing(raw.outline, read.within('outline'), log),
+    side: raw.side ?? null,
+    fromFt: read.measure('fromFt', 'length'),
+    toFt: read.measure('toFt', 'length'),
+    severity: raw.severity ?? null,
+    note: raw.note ?? null,
+  };
+}
+
+export function readPreferences(raw: RawPreferences, path: string, log: InputLog): Preferences {
+  return {
+    noFlame: raw.noFlame ?? null,
+    residueRemovedOrCovered: raw.residueRemovedOrCovered ?? null,
+    grease: raw.grease ?? null,
+    debris: raw.debris ?? null,
+    footTraffic: raw.footTraffic ?? null,
+    tightBudget: raw.tightBudget ?? null,
+    workTemperatureF: readAs(raw.workTemperatureF, 'temperature', under(path, 'workTemperatureF'), log),
+    membrane: raw.membrane ?? null,
+  };
+}

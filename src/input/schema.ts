@@ -1,0 +1,293 @@
+import { z } from 'zod';
+import {
+  answers,
+  belowKinds,
+  coveringKinds,
+  curbKinds,
+  deckKinds,
+  edgeKinds,
+  gutterProfiles,
+  inflowKinds,
+  openingKinds,
+  outletRoles,
+  pipeKinds,
+  readOnKinds,
+  senses,
+  severities,
+  statuses,
+} from './choices.ts';
+import {
+  choice,
+  endHeightsSchema,
+  group,
+  measures,
+  pairSchema,
+  planSchema,
+  pointSchema,
+  ringSchema,
+  sideSchema,
+} from './schema-fields.ts';
+
+const text = z.string({ error: 'text in quotes' });
+const yesNo = z.boolean({ error: 'true or false' });
+const m = measures;
+
+const openingSchema = group({
+  kind: choice(openingKinds),
+  fromFt: m.length.nullish(),
+  toFt: m.length.nullish(),
+  heightIn: m.height.nullish(),
+});
+
+const gutterSchema = group({
+  profile: choice(gutterProfiles).nullish(),
+  sizeIn: m.thickness.nullish(),
+  slopeInPerFt: m.slope.nullish(),
+  downspouts: z.array(m.length, { error: 'distances along the side in feet: [3, 27]' }).nullish(),
+  downspoutSizeIn: pairSchema.nullish(),
+});
+
+export const edgeSchema = group({
+  side: sideSchema,
+  fromFt: m.length.nullish(),
+  toFt: m.length.nullish(),
+  kind: choice(edgeKinds),
+  mayDrain: choice(answers).nullish(),
+  topIn: endHeightsSchema.nullish(),
+  clearIn: endHeightsSchema.nullish(),
+  gutter: gutterSchema.nullish(),
+  pitchIn12: m.pitch.nullish(),
+  shedsSqFt: m.area.nullish(),
+  wallHeightFt: m.length.nullish(),
+  openings: z.array(openingSchema).nullish(),
+});
+
+export const curbSchema = group({
+  id: text.nullish(),
+  kind: choice(curbKinds).nullish(),
+  outline: ringSchema,
+  heightIn: m.height.nullish(),
+});
+
+export const pipeSchema = group({
+  at: pointSchema,
+  diameterIn: m.thickness.nullish(),
+  kind: choice(pipeKinds),
+  topIn: m.height.nullish(),
+});
+
+export const inflowSchema = group({ at: pointSchema, kind: choice(inflowKinds), fromSqFt: m.area });
+
+const outletKeys = {
+  id: text.nullish(),
+  role: choice(outletRoles).nullish(),
+  status: choice(statuses).nullish(),
+  inletIn: m.height.nullish(),
+  working: yesNo.nullish(),
+};
+
+const drainSchema = group({
+  kind: z.literal('drain'),
+  at: pointSchema,
+  sizeIn: m.thickness.nullish(),
+  leaderRoute: choice(answers).nullish(),
+  ...outletKeys,
+});
+
+const scupperSchema = group({
+  kind: z.literal('scupper'),
+  side: sideSchema,
+  alongFt: m.length,
+  widthIn: m.thickness.nullish(),
+  heightIn: m.thickness.nullish(),
+  ...outletKeys,
+});
+
+export const outletSchema = z.discriminatedUnion('kind', [drainSchema, scupperSchema]);
+
+const planeSchema = group({
+  slopeInPerFt: m.slope,
+  fallsToward: z
+    .union([group({ side: sideSchema }), m.bearing], { error: '{ "side": 0 }, "NE", or degrees clockwise from north' })
+    .describe('Where the plane falls: { "side": 0 }, a compass point, or degrees clockwise from north.'),
+  where: ringSchema.nullish(),
+  through: z
+    .tuple([m.coordinate, m.coordinate, m.height], { error: 'a place and its height: [x, y, heightIn]' })
+    .nullish(),
+});
+
+const readingSchema = z.tuple([m.coordinate, m.coordinate, m.height], {
+  error: 'a reading is a place and its value in inches: [x, y, value]',
+});
+
+const seenPondSchema = group({
+  outline: ringSchema.nullish(),
+  at: pointSchema.nullish(),
+  depthIn: m.thickness.nullish(),
+  hoursAfterRain: m.hours.nullish(),
+});
+
+export const existingSchema = group({
+  surface: z
+    .literal('level', { error: '"level"; otherwise planes or readings' })
+    .nullish()
+    .describe('Only "level"; else give planes or readings.'),
+  planes: z.array(planeSchema).nullish(),
+  readings: z.array(readingSchema).nullish(),
+  sense: choice(senses).nullish(),
+  errorIn: m.thickness.nullish(),
+  readOn: choice(readOnKinds).nullish(),
+  buildUpIn: m.thickness.nullish(),
+  seenPonds: z.array(seenPondSchema).nullish(),
+  seenDryAfter48h: yesNo.nullish(),
+});
+
+export const findingSchema = group({
+  kind: text,
+  at: pointSchema.nullish(),
+  outline: ringSchema.nullish(),
+  side: sideSchema.nullish(),
+  fromFt: m.length.nullish(),
+  toFt: m.length.nullish(),
+  severity: choice(severities).nullish(),
+  note: text.nullish(),
+});
+
+export const placeSchema = group({
+  city: text.nullish().describe('Town, or "Town, ST".'),
+  state: text.nullish().describe('Two letters.'),
+  rain: z
+    .union([group({ inPerHr: m.rain, durationMin: m.minutes.nullish(), returnYears: m.years.nullish() }), m.rain], {
+      error: '{ "inPerHr": 3.2, "durationMin": 60, "returnYears": 100 }',
+    })
+    .nullish()
+    .describe('Rate with its duration and return period; a bare rate is asked about.'),
+  climateZone: text.nullish(),
+});
+
+const localSchema = group({
+  rainInPerHr: m.rain.nullish(),
+  wallShare: z.number({ error: 'a share between 0 and 1' }).min(0).max(1).nullish(),
+  minimumFlashingIn: m.thickness.nullish(),
+  birdBathIn: m.thickness.nullish(),
+  overflowRequired: yesNo.nullish(),
+});
+
+export const ruleSetSchema = group({
+  building: text.nullish(),
+  plumbing: text.nullish(),
+  local: localSchema.nullish(),
+});
+
+export const buildingSchema = group({
+  heightFt: m.length.nullish(),
+  below: choice(belowKinds).nullish(),
+  yearBuilt: z.int({ error: 'a year: 1988' }).min(1000).max(2200).nullish(),
+  planFt: planSchema.nullish(),
+});
+
+export const deckSchema = group({
+  kind: choice(deckKinds).nullish(),
+  thicknessIn: m.thickness.nullish(),
+  liveLoadPsf: m.load.nullish(),
+  joists: group({
+    spanFt: m.length.nullish(),
+    depthIn: m.thickness.nullish(),
+    spacingIn: m.thickness.nullish(),
+    directionDeg: m.bearing.nullish(),
+  }).nullish(),
+});
+
+export const coveringSchema = group({
+  kind: choice(coveringKinds).nullish(),
+  layers: z.int({ error: 'a whole number of layers' }).min(0).max(20).nullish(),
+  ageYears: m.years.nullish(),
+});
+
+export const insulationSchema = group({ targetR: m.rValue.nullish(), keepExisting: yesNo.nullish() });
+
+export const slopeRuleSchema = group({
+  faceInPerFt: m.slope.nullish(),
+  valleyInPerFt: m.slope.nullish(),
+  strict: yesNo.nullish(),
+});
+
+export const windSchema = group({ mph: m.speed.nullish(), edition: text.nullish() });
+
+export const preferencesSchema = group({
+  noFlame: yesNo.nullish(),
+  residueRemovedOrCovered: yesNo.nullish(),
+  grease: yesNo.nullish(),
+  debris: yesNo.nullish(),
+  footTraffic: yesNo.nullish(),
+  tightBudget: yesNo.nullish(),
+  workTemperatureF: m.temperature.nullish(),
+  membrane: text.nullish(),
+});
+
+export const outlineSchema = z
+  .union([ringSchema, group({ walk: text })], {
+    error: `a list of corners, or { "walk": "30' ahead, left, 24', left, 30', left, 24'" }`,
+  })
+  .describe('Corners in order, or the perimeter as it was walked.');
+
+/** The roof file, version 1 (`*.roof.json`). Structure only: text in it is read by parse-roof.ts. */
+export const roofFileSchema = group({
+  $schema: text.nullish(),
+  version: z.literal(1, { error: '1, the version of the roof file that is read here' }),
+  label: text.nullish(),
+  invented: yesNo.nullish().describe('True for a made-up roof; every paper says so.'),
+  place: placeSchema.nullish(),
+  ruleSet: ruleSetSchema.nullish(),
+  building: buildingSchema.nullish(),
+  deck: deckSchema.nullish(),
+  outline: outlineSchema,
+  edges: z.array(edgeSchema).nullish(),
+  curbs: z.array(curbSchema).nullish(),
+  pipes: z.array(pipeSchema).nullish(),
+  inflows: z.array(inflowSchema).nullish(),
+  outlets: z.array(outletSchema).nullish(),
+  existing: existingSchema.nullish(),
+  covering: coveringSchema.nullish(),
+  insulation: insulationSchema.nullish(),
+  slopeRule: slopeRuleSchema.nullish(),
+  removedIn: m.thickness.nullish(),
+  wind: windSchema.nullish(),
+  findings: z.array(findingSchema).nullish(),
+  preferences: preferencesSchema.nullish(),
+});
+
+export type RoofFile = z.infer<typeof roofFileSchema>;
+export type RawEdge = z.infer<typeof edgeSchema>;
+export type RawOpening = z.infer<typeof openingSchema>;
+export type RawGutter = z.infer<typeof gutterSchema>;
+export type RawCurb = z.infer<typeof curbSchema>;
+export type RawPipe = z.infer<typeof pipeSchema>;
+export type RawInflow = z.infer<typeof inflowSchema>;
+export type RawOutlet = z.infer<typeof outletSchema>;
+export type RawPlane = z.infer<typeof planeSchema>;
+export type RawSeenPond = z.infer<typeof seenPondSchema>;
+export type RawExisting = z.infer<typeof existingSchema>;
+export type RawFinding = z.infer<typeof findingSchema>;
+export type RawPlace = z.infer<typeof placeSchema>;
+export type RawLocal = z.infer<typeof localSchema>;
+export type RawBuilding = z.infer<typeof buildingSchema>;
+export type RawDeck = z.infer<typeof deckSchema>;
+export type RawRuleSet = z.infer<typeof ruleSetSchema>;
+export type RawCovering = z.infer<typeof coveringSchema>;
+export type RawInsulation = z.infer<typeof insulationSchema>;
+export type RawSlopeRule = z.infer<typeof slopeRuleSchema>;
+export type RawWind = z.infer<typeof windSchema>;
+export type RawPreferences = z.infer<typeof preferencesSchema>;
+
+/** The roof file as JSON Schema (draft 2020-12): measurements are "number or text", "not known" is said where it may stand. */
+export function roofFileJsonSchema(): object {
+  return {
+    title: 'Rainpath roof file, version 1',
+    ...z.toJSONSchema(roofFileSchema, {
+      override: ({ zodSchema, jsonSchema }) => {
+        if (zodSchema._zod.def.type === 'nullable') jsonSchema.anyOf?.push({ const: 'not known' });
+      },
+    }),
+  };
+}
