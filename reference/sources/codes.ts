@@ -59,30 +59,15 @@ export const codeSources = {
     publisher: 'trade association',
     edition: '2015',
   },
-  'spc-1994': {
-    title: 'Standard Plumbing Code, Appendix A (roof drain sizing method)',
-    publisher: 'regional code body',
-    edition: '1994',
-  },
   'louisiana-plumbing': {
     title: 'Louisiana Administrative Code 51:XIV (plumbing), sections 1113, 1115 and 1803',
     publisher: 'State of Louisiana',
-    edition: null,
-  },
-  'chicago-18-29': {
-    title: 'Chicago Plumbing Code, 18-29-1105, -1106 and -1110.4',
-    publisher: 'City of Chicago',
     edition: null,
   },
   'minn-1305': {
     title: 'Minnesota Rules 1305.1507 (amends the building code)',
     publisher: 'State of Minnesota',
     edition: '2014',
-  },
-  'virginia-2021': {
-    title: 'Virginia Construction Code (takes in the building code of 2021)',
-    publisher: 'Commonwealth of Virginia',
-    edition: '2021',
   },
   'florida-hvhz': {
     title: 'Florida Building Code 1514.4.2 and training text on roof drainage in high-velocity hurricane zones',
@@ -107,11 +92,6 @@ export const codeSources = {
   'asce-7-example': {
     title: 'Rain load calculation, ASCE 7 example 2, worked',
     publisher: 'lecture notes',
-    edition: null,
-  },
-  'astm-d1079': {
-    title: 'ASTM D1079, terms of roofing and waterproofing',
-    publisher: 'ASTM International',
     edition: null,
   },
   'bs-6229-2018': {
@@ -159,11 +139,6 @@ export const codeSources = {
     publisher: 'inspection school',
     edition: null,
   },
-  'semicircle-equivalence': {
-    title: 'Note on cross sections equal to a semicircular gutter',
-    publisher: 'trade page',
-    edition: null,
-  },
   'weir-table': {
     title: 'Table of the Francis formula for rectangular weirs with end contractions',
     publisher: 'engineering handbook page',
@@ -172,11 +147,6 @@ export const codeSources = {
   'scupper-area-page': {
     title: 'Worked page on overflow scuppers (area table at 5 in/h)',
     publisher: 'trade page',
-    edition: null,
-  },
-  'scupper-forum': {
-    title: 'Discussion of the width of overflow scuppers',
-    publisher: 'building officials forum',
     edition: null,
   },
   'pipe-table-forum': {
@@ -207,6 +177,11 @@ export const codeSources = {
   'drain-study-question': {
     title: 'Exercise on sizing roof drains and scuppers',
     publisher: 'architects examination forum',
+    edition: null,
+  },
+  'insurer-data-sheet': {
+    title: 'Data sheet on roof loads and drainage',
+    publisher: 'property insurer',
     edition: null,
   },
   'ars-tombstone': {

@@ -16,8 +16,6 @@ const horizontal = (generation: 'ipc-area' | 'ipc-gpm' | 'seven-twenty-fourths',
 const capacity = (table: ReturnType<typeof leaders>, sizeIn: number) => rowOfSize(table, sizeIn)!.capacityGpm;
 const leader = (gpm: number) => smallestFor(leaders('ipc-gpm'), gpm)?.sizeIn[0] ?? null;
 
-const louisiana = 'Louisiana Administrative Code 51:XIV-1803, Appendix A, worked example';
-
 const rows: readonly CheckRow[] = [
   ...[
     [2344, 4],
@@ -30,7 +28,8 @@ const rows: readonly CheckRow[] = [
       call: () => horizontal('ipc-area', 0.25, flowGpm(areaSqFt, 4)),
       expected: sizeIn,
       tol: 0,
-      source: louisiana,
+      source: 'louisiana-plumbing',
+      at: '1803, Appendix A, worked example',
       grade: 'found',
     }),
   ),
@@ -45,7 +44,8 @@ const rows: readonly CheckRow[] = [
       call: () => horizontal('ipc-gpm', 0.25, gpm),
       expected: sizeIn,
       tol: 0,
-      source: 'IPC 2018, Table 1106.2, on the flows of the worked example',
+      source: 'ipc-2018',
+      at: 'Table 1106.2, on the flows of the worked example',
       grade: 'found',
     }),
   ),
@@ -55,7 +55,8 @@ const rows: readonly CheckRow[] = [
     call: () => smallestFor(leaders('ipc-area'), flowGpm(2344, 4))?.sizeIn[0] ?? null,
     expected: 4,
     tol: 0,
-    source: louisiana,
+    source: 'louisiana-plumbing',
+    at: '1803, Appendix A, worked example',
     grade: 'found',
   },
   {
@@ -64,7 +65,8 @@ const rows: readonly CheckRow[] = [
     call: () => smallestFor(drainPipes('ipc-gpm'), 97.5)?.sizeIn[0] ?? null,
     expected: 4,
     tol: 0,
-    source: 'IPC 2018, Table 1106.2, vertical',
+    source: 'ipc-2018',
+    at: 'Table 1106.2, vertical',
     grade: 'found',
   },
   {
@@ -73,7 +75,8 @@ const rows: readonly CheckRow[] = [
     call: () => capacity(horizontalPipes('ipc-area', 0.125), 4),
     expected: 78.3,
     tol: 0.2,
-    source: 'IPC 2012, Table 1106.3, compared on a plumbing forum',
+    source: 'pipe-table-forum',
+    at: 'IPC 2012, Table 1106.3',
     grade: 'found',
   },
   {
@@ -82,7 +85,8 @@ const rows: readonly CheckRow[] = [
     call: () => capacity(horizontalPipes('ipc-gpm', 0.125), 4),
     expected: 115,
     tol: 0,
-    source: 'IPC 2018, Table 1106.2, compared on a plumbing forum',
+    source: 'pipe-table-forum',
+    at: 'IPC 2018, Table 1106.2',
     grade: 'found',
   },
   {
@@ -91,7 +95,8 @@ const rows: readonly CheckRow[] = [
     call: () => areaForFlowSqFt(capacity(horizontalPipes('ipc-area', 0.125), 4), 3),
     expected: 2506,
     tol: 3,
-    source: 'IPC 2012, Table 1106.3, compared on a plumbing forum',
+    source: 'pipe-table-forum',
+    at: 'IPC 2012, Table 1106.3',
     grade: 'found',
   },
   {
@@ -100,7 +105,8 @@ const rows: readonly CheckRow[] = [
     call: () => areaForFlowSqFt(capacity(horizontalPipes('ipc-gpm', 0.125), 4), 3),
     expected: 3686,
     tol: 3,
-    source: 'IPC 2021, Table 1106.2, compared on a plumbing forum',
+    source: 'pipe-table-forum',
+    at: 'IPC 2021, Table 1106.2',
     grade: 'found',
   },
   {
@@ -109,7 +115,8 @@ const rows: readonly CheckRow[] = [
     call: () => areaForFlowSqFt(capacity(leaders('ipc-area'), 3), 6),
     expected: 1470,
     tol: 5,
-    source: 'Question on leader areas of the plumbing code of 2012',
+    source: 'plumbing-question',
+    at: '3-in leader at 6 in/h',
     grade: 'found',
   },
   {
@@ -118,7 +125,8 @@ const rows: readonly CheckRow[] = [
     call: () => areaForFlowSqFt(capacity(horizontalPipes('seven-twenty-fourths', 0.125), 6), 3.2),
     expected: 6688,
     tol: 1,
-    source: 'UPC, Appendix D',
+    source: 'upc-app-d',
+    at: 'Appendix D',
     grade: 'found',
   },
   ...[
@@ -135,7 +143,8 @@ const rows: readonly CheckRow[] = [
       call: () => leaderFlowGpm(diameterIn),
       expected: gpm,
       tol: diameterIn === 4 ? 0.3 : 0.05,
-      source: 'NSPC 2006, Table 13.6.1 (formula and 7/24)',
+      source: 'nspc-2006',
+      at: 'Table 13.6.1 (formula and 7/24)',
       grade: diameterIn === 4 ? 'found' : 'computed',
     }),
   ),
@@ -145,7 +154,8 @@ const rows: readonly CheckRow[] = [
     call: () => smallestFor(leaders('seven-twenty-fourths'), 280.8)?.sizeIn[0] ?? null,
     expected: 6,
     tol: 0,
-    source: 'Exercise on sizing roof drains and scuppers, architects examination forum',
+    source: 'drain-study-question',
+    at: '36,000 sq ft, four drains, 3 in/h',
     grade: 'found',
   },
   {
@@ -154,7 +164,8 @@ const rows: readonly CheckRow[] = [
     call: () => smallestFor(drainPipes('ipc-gpm'), 87.9)?.sizeIn[0] ?? null,
     expected: 4,
     tol: 0,
-    source: 'IPC 2018, Table 1106.2',
+    source: 'ipc-2018',
+    at: 'Table 1106.2',
     grade: 'found',
   },
   {
@@ -163,7 +174,8 @@ const rows: readonly CheckRow[] = [
     call: () => leader(87.9),
     expected: 3,
     tol: 0,
-    source: 'IPC 2021, Table 1106.3, second-hand transcription',
+    source: 'leader-transcription',
+    at: 'Table 1106.3',
     grade: 'found',
   },
   ...(
@@ -180,7 +192,8 @@ const rows: readonly CheckRow[] = [
       call: () => leader(gpm),
       expected: sizeIn,
       tol: 0,
-      source: 'IPC 2021, Table 1106.3, second-hand transcription',
+      source: 'leader-transcription',
+      at: 'Table 1106.3',
       grade: 'found',
     }),
   ),
@@ -209,7 +222,8 @@ const manning: readonly CheckRow[] = gpmPipes.flatMap((row) =>
       call: () => manningFullPipeGpm(row.sizeIn, slope),
       expected: printed,
       tol: 0.065 * printed,
-      source: 'IPC 2018, Table 1106.2, against the Manning formula with n = 0.010',
+      source: 'ipc-2018',
+      at: 'Table 1106.2, against the Manning formula with n = 0.010',
       grade: 'computed',
       ...(reason ? { doesNotReproduce: `${reason} the formula, the print stands` } : {}),
     };

@@ -16,8 +16,6 @@ const live = joistSagIn(joist, 20);
 const low = (sagIn: number) => slopeLeftInPerFt(0.25, sagIn, 20, 'uniform');
 /** Sag of span over a number, in inches, on a span of 20 ft. */
 const sagOver = (over: number) => 240 / over;
-const article = 'Article on drainage problems of low-slope roofs, builders magazine (inputs)';
-const list = "Engineers' discussion of ponding and slope, mailing list, 2000";
 
 const rows: readonly CheckRow[] = [
   ...[
@@ -32,7 +30,8 @@ const rows: readonly CheckRow[] = [
       call: () => slopeToBuildInPerFt(0.125, sagOver(over), 20),
       expected: slope,
       tol: 0.001,
-      source: `${list}: s = 1/96 + 4 D/L`,
+      source: 'engineers-list-2000',
+      at: 's = 1/96 + 4 D/L',
       grade: over >= 240 ? 'found' : 'computed',
     }),
   ),
@@ -42,7 +41,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeToBuildInPerFt(0.125, sagOver(240), 20) * 20,
     expected: 6.5,
     tol: 0.01,
-    source: list,
+    source: 'engineers-list-2000',
+    at: 'slope and sag',
     grade: 'found',
   },
   {
@@ -51,7 +51,8 @@ const rows: readonly CheckRow[] = [
     call: () => 0.019 * 12 * 20,
     expected: 4.56,
     tol: 0.01,
-    source: list,
+    source: 'engineers-list-2000',
+    at: 'slope and sag',
     grade: 'found',
   },
   {
@@ -60,7 +61,8 @@ const rows: readonly CheckRow[] = [
     call: () => lowHalfSlopeInPerFt(0.019 * 12, 0.5, 20) * 10,
     expected: 1.78,
     tol: 0.01,
-    source: list,
+    source: 'engineers-list-2000',
+    at: 'slope and sag',
     grade: 'found',
   },
   {
@@ -69,7 +71,8 @@ const rows: readonly CheckRow[] = [
     call: () => lowHalfSlopeInPerFt(0.019 * 12, 0.5, 20) / 12,
     expected: 0.0148,
     tol: 0.0005,
-    source: list,
+    source: 'engineers-list-2000',
+    at: 'slope and sag',
     grade: 'found',
   },
   ...(
@@ -86,7 +89,8 @@ const rows: readonly CheckRow[] = [
       call: () => slopeLeftInPerFt(0.25, sagOver(over), 20, 'uniform'),
       expected: uniform,
       tol: 0.001,
-      source: 'end rotation 16/5 D/L of a uniformly loaded simple span, beam tables',
+      source: 'arithmetic',
+      at: 'beam tables: end rotation 16/5 D/L of a uniformly loaded simple span',
       grade: 'computed',
     },
     {
@@ -95,7 +99,8 @@ const rows: readonly CheckRow[] = [
       call: () => slopeLeftInPerFt(0.25, sagOver(over), 20, 'parabola'),
       expected: parabola,
       tol: 0.001,
-      source: 'end slope 4 D/L of a parabola',
+      source: 'arithmetic',
+      at: 'end slope 4 D/L of a parabola',
       grade: 'computed',
     },
     {
@@ -104,7 +109,8 @@ const rows: readonly CheckRow[] = [
       call: () => lowHalfSlopeInPerFt(0.25, sagOver(over), 20),
       expected: half,
       tol: 0.001,
-      source: 'computed from the definition',
+      source: 'arithmetic',
+      at: 'the definition',
       grade: 'computed',
     },
   ]),
@@ -114,7 +120,8 @@ const rows: readonly CheckRow[] = [
     call: () => lowEndPond(0.25, 2, 20)!.lengthFt * 12,
     expected: 90,
     tol: 0.5,
-    source: 'computed from the parabola',
+    source: 'arithmetic',
+    at: 'the parabola',
     grade: 'computed',
   },
   {
@@ -123,7 +130,8 @@ const rows: readonly CheckRow[] = [
     call: () => lowEndPond(0.25, 2, 20)!.depthIn,
     expected: 0.281,
     tol: 0.002,
-    source: 'computed from the parabola',
+    source: 'arithmetic',
+    at: 'the parabola',
     grade: 'computed',
   },
   {
@@ -132,7 +140,8 @@ const rows: readonly CheckRow[] = [
     call: () => lowEndPond(0.25, 1.25, 20) === null,
     expected: true,
     tol: 0,
-    source: 'computed from the parabola: s L = 4 D',
+    source: 'arithmetic',
+    at: 'the parabola: s L = 4 D',
     grade: 'computed',
   },
   {
@@ -141,7 +150,8 @@ const rows: readonly CheckRow[] = [
     call: () => joistInertiaIn4(1.5, 9.25),
     expected: 98.93,
     tol: 0.005,
-    source: 'section tables of sawn lumber',
+    source: 'arithmetic',
+    at: 'b d^3 / 12, as in section tables of sawn lumber',
     grade: 'computed',
   },
   {
@@ -150,7 +160,8 @@ const rows: readonly CheckRow[] = [
     call: () => dead,
     expected: 0.647,
     tol: 0.001,
-    source: article,
+    source: 'builders-deflection',
+    at: '2x10 at 16 in, 20-ft span (inputs)',
     grade: 'computed',
   },
   {
@@ -159,7 +170,8 @@ const rows: readonly CheckRow[] = [
     call: () => dead + live,
     expected: 1.294,
     tol: 0.003,
-    source: article,
+    source: 'builders-deflection',
+    at: '2x10 at 16 in, 20-ft span (inputs)',
     grade: 'computed',
   },
   {
@@ -168,7 +180,8 @@ const rows: readonly CheckRow[] = [
     call: () => low(2 * dead + live),
     expected: -0.061,
     tol: 0.002,
-    source: article,
+    source: 'builders-deflection',
+    at: '2x10 at 16 in, 20-ft span (inputs)',
     grade: 'computed',
   },
   {
@@ -177,7 +190,8 @@ const rows: readonly CheckRow[] = [
     call: () => low(dead),
     expected: 0.146,
     tol: 0.001,
-    source: article,
+    source: 'builders-deflection',
+    at: '2x10 at 16 in, 20-ft span (inputs)',
     grade: 'computed',
   },
   {
@@ -186,7 +200,8 @@ const rows: readonly CheckRow[] = [
     call: () => low(1.5 * dead + live),
     expected: -0.009,
     tol: 0.001,
-    source: article,
+    source: 'builders-deflection',
+    at: '2x10 at 16 in, 20-ft span (inputs)',
     grade: 'computed',
   },
   {
@@ -195,7 +210,8 @@ const rows: readonly CheckRow[] = [
     call: () => pondingMagnifier(joist),
     expected: 1.153,
     tol: 0.002,
-    source: 'Wood handbook page on ponding, US Forest Products Laboratory (formula)',
+    source: 'fpl-ponding',
+    at: 'formula',
     grade: 'computed',
   },
   {
@@ -204,7 +220,8 @@ const rows: readonly CheckRow[] = [
     call: () => pondingMagnifier({ ...joist, spanFt: 24 }),
     expected: 1.38,
     tol: 0.005,
-    source: 'Wood handbook page on ponding, US Forest Products Laboratory (formula)',
+    source: 'fpl-ponding',
+    at: 'formula',
     grade: 'computed',
   },
   {
@@ -213,7 +230,8 @@ const rows: readonly CheckRow[] = [
     call: () => joistSagIn(joist, 5),
     expected: 0.162,
     tol: 0.002,
-    source: 'Wood handbook page on ponding, US Forest Products Laboratory (5-psf test)',
+    source: 'fpl-ponding',
+    at: '5-psf test',
     grade: 'computed',
   },
 ];

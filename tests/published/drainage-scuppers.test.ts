@@ -8,7 +8,6 @@ import {
 import { type CheckRow, checkRows } from './check-rows.ts';
 
 const channel = (widthIn: number) => ({ widthIn, heightIn: null });
-const francisTable = 'Francis formula with two end contractions; layout of UPC Table D-2 as remembered';
 
 const rows: readonly CheckRow[] = [
   {
@@ -17,7 +16,8 @@ const rows: readonly CheckRow[] = [
     call: () => scupperHeadIn(channel(12), 180, 'channel'),
     expected: 2.99,
     tol: 0.02,
-    source: 'ASCE 7 example 2, worked in lecture notes (3 in, 76 mm)',
+    source: 'asce-7-example',
+    at: 'example 2 (3 in, 76 mm)',
     grade: 'found',
   },
   {
@@ -26,7 +26,8 @@ const rows: readonly CheckRow[] = [
     call: () => scupperHeadIn(channel(12), 180),
     expected: 3.03,
     tol: 0.02,
-    source: 'Francis formula, engineering handbook page',
+    source: 'weir-table',
+    at: 'two end contractions',
     grade: 'computed',
   },
   {
@@ -35,7 +36,8 @@ const rows: readonly CheckRow[] = [
     call: () => weirFlowGpm(12, 4),
     expected: 268.5,
     tol: 0.3,
-    source: 'Francis formula, engineering handbook page',
+    source: 'weir-table',
+    at: 'two end contractions',
     grade: 'computed',
   },
   {
@@ -44,7 +46,8 @@ const rows: readonly CheckRow[] = [
     call: () => areaForFlowSqFt(weirFlowGpm(12, 4), 4, EXACT_GPM_PER_SQ_FT),
     expected: 6460,
     tol: 5,
-    source: 'Lecture on sizing roof leaders and scuppers (table entry)',
+    source: 'plumbing-sizing-lecture',
+    at: '12-in weir at 4 in/h',
     grade: 'found',
   },
   {
@@ -53,7 +56,8 @@ const rows: readonly CheckRow[] = [
     call: () => weirFlowGpm(6, 1),
     expected: 17.4,
     tol: 0.1,
-    source: 'Francis formula, engineering handbook page',
+    source: 'weir-table',
+    at: 'two end contractions',
     grade: 'computed',
   },
   {
@@ -62,7 +66,8 @@ const rows: readonly CheckRow[] = [
     call: () => weirFlowGpm(36, 4),
     expected: 843.7,
     tol: 0.5,
-    source: 'Francis formula, engineering handbook page',
+    source: 'weir-table',
+    at: 'two end contractions',
     grade: 'computed',
   },
   {
@@ -71,7 +76,8 @@ const rows: readonly CheckRow[] = [
     call: () => areaForFlowSqFt(flowGpm(230, 5), 4),
     expected: 287,
     tol: 1,
-    source: 'Worked page on overflow scuppers (4-in scupper at 1 in)',
+    source: 'scupper-area-page',
+    at: '4-in scupper at 1 in',
     grade: 'found',
   },
   {
@@ -80,7 +86,8 @@ const rows: readonly CheckRow[] = [
     call: () => areaForFlowSqFt(weirFlowGpm(4, 1, 'channel'), 5),
     expected: 230,
     tol: 0.04 * 230,
-    source: 'Worked page on overflow scuppers; 4 % as the channel form stands to its own table at 1 in',
+    source: 'scupper-area-page',
+    at: '4 % as the channel form stands to its own table at 1 in',
     grade: 'found',
   },
   ...[
@@ -94,7 +101,8 @@ const rows: readonly CheckRow[] = [
       call: () => scupperHeadIn(channel(widthIn), 87.9),
       expected: head,
       tol: 0.02,
-      source: 'Francis formula, engineering handbook page',
+      source: 'weir-table',
+      at: 'two end contractions',
       grade: 'computed',
     }),
   ),
@@ -104,7 +112,8 @@ const rows: readonly CheckRow[] = [
     call: () => scupperCapacityGpm({ widthIn: 6, heightIn: 4 }, 5, 'channel'),
     expected: 177,
     tol: 0.02 * 177,
-    source: 'ASCE 7-05, Table C8-1',
+    source: 'asce-7-05-c8',
+    at: 'Table C8-1',
     grade: 'memory',
   },
   {
@@ -113,7 +122,8 @@ const rows: readonly CheckRow[] = [
     call: () => overflowScupperWidths(4, 4).circumferenceIn,
     expected: 12.57,
     tol: 0.01,
-    source: 'CPC 2010, 1101.11.2.1',
+    source: 'cpc-2010',
+    at: '1101.11.2.1',
     grade: 'computed',
   },
   {
@@ -122,7 +132,8 @@ const rows: readonly CheckRow[] = [
     call: () => overflowScupperWidths(4, 4).threeAreasIn,
     expected: 9.42,
     tol: 0.01,
-    source: 'IRC 2018, R903.4.1, read as area',
+    source: 'irc-2018',
+    at: 'R903.4.1, read as area',
     grade: 'computed',
   },
   {
@@ -131,7 +142,8 @@ const rows: readonly CheckRow[] = [
     call: () => overflowScupperWidths(6, 4).circumferenceIn,
     expected: 18.85,
     tol: 0.01,
-    source: 'Exercise on sizing roof drains and scuppers, architects examination forum',
+    source: 'drain-study-question',
+    at: '36,000 sq ft, four drains, 3 in/h',
     grade: 'computed',
   },
   {
@@ -140,7 +152,8 @@ const rows: readonly CheckRow[] = [
     call: () => scupperHeadIn({ widthIn: 20, heightIn: 4 }, 280.8),
     expected: 2.85,
     tol: 0.01,
-    source: 'Exercise on sizing roof drains and scuppers, architects examination forum',
+    source: 'drain-study-question',
+    at: '36,000 sq ft, four drains, 3 in/h',
     grade: 'computed',
   },
   {
@@ -149,7 +162,8 @@ const rows: readonly CheckRow[] = [
     call: () => scupperCapacityGpm({ widthIn: 6, heightIn: 6 }, 2),
     expected: 47.5,
     tol: 2,
-    source: 'case C22',
+    source: 'arithmetic',
+    at: 'case C22',
     grade: 'computed',
   },
 ];
@@ -179,7 +193,8 @@ checkRows(
         expected: gpm,
         // Half of the last digit, and 0.04 % because the table takes 449 gpm to the cubic foot per second.
         tol: 0.5 + 0.0004 * gpm,
-        source: francisTable,
+        source: 'weir-table',
+        at: 'two end contractions; layout of UPC Table D-2 as remembered',
         grade: 'computed',
       }),
     ),
@@ -199,7 +214,8 @@ const cell = (
   call: () => scupperCapacityGpm({ widthIn, heightIn }, headIn, 'channel'),
   expected: gpm,
   tol: share * gpm,
-  source: 'ASCE 7-05, Table C8-1 (the formula stands within 4 % of it, so that is the tolerance)',
+  source: 'asce-7-05-c8',
+  at: 'Table C8-1 (the formula stands within 4 % of it, so that is the tolerance)',
   grade: 'memory',
   ...(doesNotReproduce ? { doesNotReproduce } : {}),
 });

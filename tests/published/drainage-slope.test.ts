@@ -16,7 +16,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeOfPercent(2),
     expected: 0.24,
     tol: 1e-3,
-    source: 'computed from the definition',
+    source: 'arithmetic',
+    at: 'the definition',
     grade: 'computed',
   },
   {
@@ -25,7 +26,8 @@ const rows: readonly CheckRow[] = [
     call: () => judgeSlope(slopeOfPercent(2), 0.25, 2, true).standing,
     expected: 'below',
     tol: 0,
-    source: 'IBC 1507, one-fourth unit in 12 governs over the printed percent; computed',
+    source: 'arithmetic',
+    at: 'one-fourth unit in 12 governs over the printed percent',
     grade: 'computed',
   },
   {
@@ -34,7 +36,8 @@ const rows: readonly CheckRow[] = [
     call: () => judgeSlope(slopeOfPercent(2), 0.25, 2, false).standing,
     expected: 'printed-percent',
     tol: 0,
-    source: 'IBC 1507, "2 percent" as printed',
+    source: 'arithmetic',
+    at: 'IBC 1507, "2 percent" as printed',
     grade: 'computed',
   },
   {
@@ -43,7 +46,8 @@ const rows: readonly CheckRow[] = [
     call: () => judgeSlope(slopeOfPercent(2), 0.25, 2, false).shortInPerFt,
     expected: 0.01,
     tol: 1e-9,
-    source: 'computed from the definition',
+    source: 'arithmetic',
+    at: 'the definition',
     grade: 'computed',
   },
   {
@@ -52,7 +56,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeMinimum(uk, 'thermoplastic').finishedInPerFt,
     expected: slopeOfRatio(80),
     tol: 1e-3,
-    source: 'BS 6229:2018, falls, as summarised in the trade press',
+    source: 'bs-6229-2018',
+    at: 'falls',
     grade: 'found',
   },
   {
@@ -61,7 +66,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeMinimum(uk, 'thermoplastic').designInPerFt,
     expected: slopeOfRatio(40),
     tol: 1e-3,
-    source: 'BS 6229:2018, falls, as summarised in the trade press',
+    source: 'bs-6229-2018',
+    at: 'falls',
     grade: 'found',
   },
   {
@@ -70,7 +76,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeOfRatio(80),
     expected: 0.15,
     tol: 1e-9,
-    source: 'computed from the definition',
+    source: 'arithmetic',
+    at: 'the definition',
     grade: 'computed',
   },
   {
@@ -79,7 +86,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeOfRatio(48),
     expected: 0.25,
     tol: 1e-12,
-    source: 'computed from the definition',
+    source: 'arithmetic',
+    at: 'the definition',
     grade: 'computed',
   },
   {
@@ -88,7 +96,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeMinimum(ibc2018, 'modified-bitumen').designInPerFt,
     expected: 0.25,
     tol: 0,
-    source: 'IBC 2018, 1507.11.1',
+    source: 'ibc-2018',
+    at: '1507.11.1',
     grade: 'found',
   },
   {
@@ -97,7 +106,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeMinimum(ibc2018, 'built-up-coal-tar').designInPerFt,
     expected: 0.125,
     tol: 0,
-    source: 'IBC 2018, 1507.10.1',
+    source: 'ibc-2018',
+    at: '1507.10.1',
     grade: 'found',
   },
   {
@@ -106,7 +116,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeMinimum(irc2021, 'roll-roofing').designInPerFt,
     expected: 1,
     tol: 0,
-    source: 'IRC 2021, R905.5.2',
+    source: 'irc-2021',
+    at: 'R905.5.2',
     grade: 'found',
   },
   {
@@ -115,7 +126,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeMinimum(ibc2018, 'thermoplastic').source.text,
     expected: 'International Building Code, 2018, 1507.13.1',
     tol: 0,
-    source: 'IBC 2018, 1507.13.1',
+    source: 'ibc-2018',
+    at: '1507.13.1',
     grade: 'found',
   },
   {
@@ -124,7 +136,8 @@ const rows: readonly CheckRow[] = [
     call: () => slopeMinimum(ibc2021, 'thermoplastic').source.text,
     expected: 'International Building Code, 2021, 1507.12.1',
     tol: 0,
-    source: 'IBC 2021, 1507.12.1',
+    source: 'ibc-2021',
+    at: '1507.12.1',
     grade: 'found',
   },
   {
@@ -133,7 +146,8 @@ const rows: readonly CheckRow[] = [
     call: () => codeCricketHeightIn(36, 12),
     expected: 18,
     tol: 0,
-    source: 'IRC R1003.20, table of cricket heights',
+    source: 'cricket-pages',
+    at: 'IRC R1003.20, table of cricket heights',
     grade: 'found',
   },
   {
@@ -142,7 +156,8 @@ const rows: readonly CheckRow[] = [
     call: () => codeCricketHeightIn(36, 4),
     expected: 6,
     tol: 1e-12,
-    source: 'IRC R1003.20, table of cricket heights',
+    source: 'cricket-pages',
+    at: 'IRC R1003.20, table of cricket heights',
     grade: 'memory',
   },
   {
@@ -151,7 +166,8 @@ const rows: readonly CheckRow[] = [
     call: () => needsCricket(30),
     expected: false,
     tol: 0,
-    source: 'IBC 1503.6 (2018), IRC R903.2.2: more than 30 in',
+    source: 'cricket-pages',
+    at: 'IBC 1503.6 (2018), IRC R903.2.2: more than 30 in',
     grade: 'found',
   },
   {
@@ -160,7 +176,8 @@ const rows: readonly CheckRow[] = [
     call: () => needsCricket(30.25),
     expected: true,
     tol: 0,
-    source: 'IBC 1503.6 (2018), IRC R903.2.2: more than 30 in',
+    source: 'cricket-pages',
+    at: 'IBC 1503.6 (2018), IRC R903.2.2: more than 30 in',
     grade: 'found',
   },
   {
@@ -169,7 +186,8 @@ const rows: readonly CheckRow[] = [
     call: () => mayRecover(2, false, 'sbs-granule').allowed,
     expected: false,
     tol: 0,
-    source: 'IBC 2012, 1510.3; New York City Building Code 1511.3.1.1',
+    source: 'nyc-1511',
+    at: '1511.3.1.1; also IBC 2012, 1510.3',
     grade: 'found',
   },
   {
@@ -178,7 +196,8 @@ const rows: readonly CheckRow[] = [
     call: () => mayRecover(1, false, 'sbs-granule').allowed,
     expected: true,
     tol: 0,
-    source: 'IBC 2012, 1510.3; New York City Building Code 1511.3.1.1',
+    source: 'nyc-1511',
+    at: '1511.3.1.1; also IBC 2012, 1510.3',
     grade: 'found',
   },
   {
@@ -187,7 +206,8 @@ const rows: readonly CheckRow[] = [
     call: () => mayRecover(1, true, 'sbs-granule').allowed,
     expected: false,
     tol: 0,
-    source: 'IBC 2012, 1510.3; IEBC 2018, 705.3.1.1',
+    source: 'recover-article',
+    at: '1510.3; also IEBC 2018, 705.3.1.1',
     grade: 'found',
   },
   {
@@ -196,7 +216,8 @@ const rows: readonly CheckRow[] = [
     call: () => mayRecover(1, false, 'slate').allowed,
     expected: false,
     tol: 0,
-    source: 'IBC 2012, 1510.3',
+    source: 'recover-article',
+    at: '1510.3',
     grade: 'found',
   },
 ];

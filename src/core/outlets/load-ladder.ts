@@ -41,7 +41,7 @@ const words: Record<SpillPlace['kind'], (label: string) => string> = {
  * Depth [in] and load [psf] of water at the low point up to each successive spill: 5.2 psf per inch, against the roof live load.
  * A static level plus the head over it where that is known. A door below the overflow, and more load than the roof bears before the
  * overflow (or, without one, before the lowest spill) runs, are stops.
- * Source: IBC 1611.1. Correctness: tests/unit/outlets-load.test.ts, cases C22 and C28
+ * Source: IBC 1611.1. Correctness: tests/unit/outlets/load.test.ts, cases C22 and C28
  */
 export function loadLadder(input: LoadLadderInput): LoadLadder {
   const live = liveLoadOf(input.liveLoadPsf);

@@ -63,13 +63,14 @@ export interface OverflowAdvice {
  * Whether an area needs an overflow, at what height, of what least size, and what then weighs on the roof. The head is kept below
  * the top of the opening and below what the roof live load leaves; width, not height, is the lever. An overflow that is there is
  * never advised away, and an enclosed area with one way out is a stop, whatever the exception says.
- * Source: reference/rule-sets.ts. Correctness: tests/unit/outlets-overflow.test.ts
+ * Source: reference/rule-sets.ts. Correctness: tests/unit/outlets/overflow.test.ts
  */
 export function overflowFor(input: OverflowInput): OverflowAdvice {
   const exception = reRoofOverflowException(input.ruleSet, input.reRoof, input.drainage);
   const live = liveLoadOf(input.liveLoadPsf);
   const flow = dutyFlow(dutyOf(input));
-  const size = input.asKind === 'scupper' ? overflowScupper(input, flow.value, live) : overflowDrain(input, flow.value);
+  const size =
+    input.asKind === 'scupper' ? overflowScupper(input, flow.value, live) : overflowDrain(input, flow.value, live);
   const inletAboveLowIn = input.ruleSet.building.overflow.inletAboveLowPointIn;
   const loadPsf = size.headIn === null ? null : rainLoadPsf(inletAboveLowIn, size.headIn);
   const rule = requirement(input, exception);
@@ -128,6 +129,9 @@ function requirement(
 /** Under this head the published scupper tables say nothing. */
 const LEAST_HEAD_IN = 0.5;
 
+/** Beyond this many more than the pipes need, one more drain no longer settles the head. */
+const MORE_DRAINS = 10;
+
 type Size = Pick<OverflowAdvice, 'needs' | 'needed' | 'headIn'>;
 
 function overflowScupper(input: OverflowInput, flow: number, live: LiveLoad): Size {
@@ -159,17 +163,27 @@ function primaryDrainIn(input: OverflowInput): number {
   return (smallestFor(table, primary) ?? table[table.length - 1]).sizeIn[0];
 }
 
-function overflowDrain(input: OverflowInput, flow: number): Size {
+/** Fewest overflow drains whose head, where a curve is listed, stays within what the live load leaves. */
+function overflowDrain(input: OverflowInput, flow: number, live: LiveLoad): Size {
   const table = drainPipes(input.ruleSet.plumbing.pipes);
   const largest = table[table.length - 1];
-  const count = Math.max(1, Math.ceil(flow / largest.capacityGpm - 1e-9));
-  const byFlowIn = (smallestFor(table, flow / count) ?? largest).sizeIn[0];
-  const sizeIn = Math.max(byFlowIn, input.primaryDrainSizeIn ?? 0);
-  const curve = printedCurve(sizeIn)?.curve;
-  const needed = { kind: 'drain', count, sizeIn, horizontalIn: null } as const;
+  const least = Math.max(1, Math.ceil(flow / largest.capacityGpm - 1e-9));
+  const roomIn = depthForLoadIn(live.psf) - input.ruleSet.building.overflow.inletAboveLowPointIn;
+  const choices = Array.from({ length: MORE_DRAINS }, (_, more) => {
+    const count = least + more;
+    const byFlowIn = (smallestFor(table, flow / count) ?? largest).sizeIn[0];
+    const sizeIn = Math.max(byFlowIn, input.primaryDrainSizeIn ?? 0);
+    const curve = printedCurve(sizeIn)?.curve;
+    return { count, sizeIn, headIn: curve ? drainHeadIn(curve, flow / count) : null };
+  });
+  const fits = choices.find(({ headIn }) => headIn !== null && headIn <= roomIn);
+  const { count, sizeIn, headIn } = fits ?? choices[0];
   const words = count === 1 ? `overflow drain of ${sizeIn} in` : `${count} overflow drains of ${sizeIn} in`;
-  const needs = `${words} with its own pipe to a place where it is seen`;
-  return { needs, needed, headIn: curve ? drainHeadIn(curve, flow / count) : null };
+  return {
+    needs: `${words} with its own pipe to a place where it is seen`,
+    needed: { kind: 'drain', count, sizeIn, horizontalIn: null },
+    headIn,
+  };
 }
 
 function loadWorking(input: OverflowInput, staticIn: number, headIn: number, value: number): Working {
@@ -200,9 +214,9 @@ function loadFindings(input: OverflowInput, headIn: number | null, loadPsf: numb
       id: 'overflow-head-not-known',
       level: 'note',
       where: input.where,
-      message: `How deep water stands over this overflow drain is not known: ask its maker for the tested curve. ${inch(depthForLoadIn(live.psf) - inletIn)} is what the live load leaves.`,
+      message: 'How deep water stands over this overflow drain is not known: ask its maker for the tested curve.',
       value: null,
-      limit: `${live.psf} psf`,
+      limit: inch(Math.max(0, depthForLoadIn(live.psf) - inletIn)),
       source,
     },
   ];

@@ -29,7 +29,7 @@ const nothing: OwnRates = {
 /**
  * Reads a rain entry by its duration. A bare number is taken as the hourly rate of 100 years, and that is listed as assumed.
  * A short rain stands for longer ones on the safe side, as rates fall with duration; a rain of more than an hour is of no use here.
- * Correctness: tests/unit/outlets-rain.test.ts
+ * Correctness: tests/unit/outlets/rain.test.ts
  */
 export function ownRates(rain: Rain | null): OwnRates {
   if (rain === null) return nothing;

@@ -30,7 +30,7 @@ export type CityMatch =
 
 /**
  * Finds a town in the rain table, upper or lower case, "Town", "Town, ST" or with the state apart.
- * Correctness: tests/unit/outlets-rain.test.ts
+ * Correctness: tests/unit/outlets/rain.test.ts
  */
 export function findCity(city: string | null, state: string | null): CityMatch {
   const [town, tail] = splitTown(city ?? '');

@@ -34,7 +34,7 @@ const FIND_OUT =
  * building or plumbing code asks for it, else twice the hourly rate), five-minute rate for gutters.
  * A local amendment wins over the own entry, that over the city table; an unlisted town takes the greatest listed rate of its
  * state, an unplaced one the greatest of the mainland, both listed as assumed.
- * Source: reference/rain-cities.ts, reference/precipitation-frequency.ts. Correctness: tests/unit/outlets-rain.test.ts
+ * Source: reference/rain-cities.ts, reference/precipitation-frequency.ts. Correctness: tests/unit/outlets/rain.test.ts
  */
 export function rainFor(place: Roof['place'], ruleSet: RuleSet): DesignRain {
   const own = ownRates(place.rain);

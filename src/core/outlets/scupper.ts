@@ -71,7 +71,7 @@ export function scupperHeadIn(scupper: Scupper, gpm: number, form: WeirFormId = 
 
 /**
  * Narrowest stock width [in] of an opening that carries a flow [gpm] at a head [in] and is at least `leastWidthIn`;
- * null when the widest does not. Correctness: tests/unit/outlets-sizing.test.ts
+ * null when the widest does not. Correctness: tests/unit/outlets/sizing.test.ts
  */
 export function smallestScupperWidthIn(
   gpm: number,

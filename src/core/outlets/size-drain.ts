@@ -27,7 +27,7 @@ export interface DrainInput extends OutletDuty {
 /**
  * Rates a roof drain by the vertical pipe table of the plumbing code and sizes the smallest that carries its flow.
  * Codes from IPC 2015 size the pipe by what the drain passes (maker's curve); without one the rain flow and the table are used.
- * Source: reference/storm-pipes.ts, leaders.ts, drain-heads.ts. Correctness: tests/unit/outlets-sizing.test.ts
+ * Source: reference/storm-pipes.ts, leaders.ts, drain-heads.ts. Correctness: tests/unit/outlets/sizing.test.ts
  */
 export function sizeDrain(input: DrainInput): OutletRating {
   const flow = dutyFlow(input);

@@ -40,7 +40,7 @@ type TabledProfile = GutterRow['profile'];
  * Rates an open edge. Water leaves a free edge without head. A gutter is rated run by run, from its high points to its
  * downspouts, by roof area x pitch factor x five-minute rain (sheet-metal practice), the water spread evenly along it.
  * `flowGpm` and `capacityGpm` then stand at that five-minute rate for the whole edge: the capacity is where the worst run is full.
- * Source: reference/gutters.ts. Correctness: tests/unit/outlets-gutter.test.ts
+ * Source: reference/gutters.ts. Correctness: tests/unit/outlets/gutter.test.ts
  */
 export function sizeEdge(input: EdgeInput): OutletRating {
   return input.gutter === null ? freeEdge(input) : withGutter(input, input.gutter);

@@ -9,7 +9,7 @@ export type OutletInput = DrainInput | ScupperInput | EdgeInput;
 /**
  * Rates one outlet as it is and says what it takes to carry its share of the design rain.
  * Sizes are rounded up, areas never down; a size that is not known gives no capacity and no verdict.
- * Correctness: tests/unit/outlets-sizing.test.ts, tests/unit/outlets-gutter.test.ts
+ * Correctness: tests/unit/outlets/sizing.test.ts, tests/unit/outlets/gutter.test.ts
  */
 export function sizeOutlet(input: OutletInput): OutletRating {
   if (input.kind === 'drain') return sizeDrain(input);

@@ -34,7 +34,7 @@ export function defaultUsableHeadIn(duty: OutletDuty, heightIn: number): number 
 
 /**
  * Rates a scupper as a weir (an orifice once its opening is submerged) at the usable head, and sizes the narrowest stock width.
- * Source: reference/scuppers.ts. Correctness: tests/unit/outlets-sizing.test.ts, cases C22
+ * Source: reference/scuppers.ts. Correctness: tests/unit/outlets/sizing.test.ts, cases C22
  */
 export function sizeScupper(input: ScupperInput): OutletRating {
   const flow = dutyFlow(input);
@@ -70,7 +70,7 @@ function neededScupper(input: ScupperInput, flow: number, leastIn: number): Need
 
 /**
  * Fewest scuppers of the narrowest stock width that carry a flow [gpm] at a head [in]; null when there is no head to use.
- * Correctness: tests/unit/outlets-sizing.test.ts
+ * Correctness: tests/unit/outlets/sizing.test.ts
  */
 export function scuppersFor(
   flow: number,

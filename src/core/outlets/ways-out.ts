@@ -21,7 +21,7 @@ export interface WayOut {
 /**
  * What is wrong with the ways out of an area. An area that walls can fill needs two that do not depend on each other,
  * whatever a re-roof exception permits; an overflow must be open, above the surface and not too high.
- * Correctness: tests/unit/outlets-overflow.test.ts, cases C22
+ * Correctness: tests/unit/outlets/overflow.test.ts, cases C22
  */
 export function waysOutFindings(
   where: string,
