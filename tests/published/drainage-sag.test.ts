@@ -7,6 +7,7 @@ import {
   slopeLeftInPerFt,
   slopeToBuildInPerFt,
 } from '../../src/core/drainage/sag.ts';
+import { slopeOfPercent } from '../../src/core/drainage/slope-rule.ts';
 import { type CheckRow, checkRows } from './check-rows.ts';
 
 /** 2x10 at 16 in, 20-ft span, E 1.5e6 psi, 20 psf dead and 20 psf live, 1/4 in/ft. */
@@ -48,7 +49,7 @@ const rows: readonly CheckRow[] = [
   {
     id: '40 fall',
     of: '20-ft beam at 0.019, fall, in',
-    call: () => 0.019 * 12 * 20,
+    call: () => slopeOfPercent(1.9) * 20,
     expected: 4.56,
     tol: 0.01,
     source: 'engineers-list-2000',
