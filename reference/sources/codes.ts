@@ -75,7 +75,7 @@ export const codeSources = {
     edition: 'about 2004',
   },
   'asce-7-05-c8': {
-    title: 'ASCE 7-05, commentary to chapter 8 (rain loads), Table C8-1',
+    title: 'ASCE 7-05, commentary to chapter 8 (rain loads)',
     publisher: 'American Society of Civil Engineers',
     edition: '2005',
   },

@@ -1,6 +1,7 @@
 import { gutterRainRatio, quarterHourRatio } from '../../../reference/precipitation-frequency.ts';
 import type { RainCityRow } from '../../../reference/rain-cities.ts';
 import { usStates } from '../../../reference/us-states.ts';
+import { plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { Assumption, Finding, RainReport, SourceNote } from '../report/types.ts';
 import type { Roof } from '../roof.ts';
@@ -13,6 +14,8 @@ export interface DesignRain extends RainReport {
   /** Five-minute rate for gutters. */
   gutterInPerHr: number;
   gutterBasis: string;
+  /** Set when that rate was not given; counts only where there is a gutter. */
+  gutterAssumed: Assumption | null;
   assumed: readonly Assumption[];
   findings: readonly Finding[];
 }
@@ -52,6 +55,7 @@ export function rainFor(place: Roof['place'], ruleSet: RuleSet): DesignRain {
       own.fiveMinuteInPerHr === null
         ? `${gutterRainRatio.ratio.toFixed(2)} times the hourly rate, from one published city`
         : 'five-minute rate as given',
+    gutterAssumed: own.fiveMinuteInPerHr === null ? assumedGutterRate(gutterInPerHr) : null,
     assumed: [...primary.assumed, ...own.assumed],
     findings: own.findings,
   };
@@ -103,6 +107,13 @@ const assumedRate = (inPerHr: number, because: string): Assumption => ({
   value: `${inPerHr} in/h`,
   because,
   findOut: FIND_OUT,
+});
+
+const assumedGutterRate = (inPerHr: number): Assumption => ({
+  path: 'place.rain.fiveMinute',
+  value: `${plainNumber(inPerHr, 1)} in/h`,
+  because: 'No five-minute rate was given for the gutters; the hourly rate is raised as in one published city.',
+  findOut: 'Look up 10 years, 5 minutes at the public precipitation-frequency service.',
 });
 
 function overflowRain(primaryInPerHr: number, own: OwnRates, ruleSet: RuleSet): { inPerHr: number; basis: string } {

@@ -157,7 +157,7 @@ function gutterWorking(input: EdgeInput, value: number): Working {
 }
 
 function assumedOf(input: EdgeInput, gutter: Gutter): Assumption[] {
-  const assumed: Assumption[] = [];
+  const assumed: Assumption[] = input.rain.gutterAssumed ? [input.rain.gutterAssumed] : [];
   const path = `outlets.${input.id}.gutter`;
   if (gutter.profile === null) {
     const because = `The shape of the gutter at ${input.label} is not known.`;

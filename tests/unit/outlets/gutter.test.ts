@@ -88,7 +88,10 @@ describe('open edges', () => {
     expect(box.adequate).toBeNull();
     expect(box.needs).toContain('box gutter');
     const open = sizeOutlet(edge(720, 3.2, { gutter: { ...k5, downspoutSizeIn: null } }));
-    expect(open.assumed.map((each) => each.path)).toEqual(['outlets.X1.gutter.downspoutSizeIn']);
+    expect(open.assumed.map((each) => each.path)).toEqual([
+      'place.rain.fiveMinute',
+      'outlets.X1.gutter.downspoutSizeIn',
+    ]);
   });
 
   it('a gutter without a downspout carries nothing away', () => {

@@ -110,6 +110,8 @@ describe('own rain by duration', () => {
   it('5 minutes is the gutter rate, and may be of 10 years', () => {
     const rain = own(9, 5, 10);
     expect(rain.gutterInPerHr).toBe(9);
+    expect(rain.gutterAssumed).toBeNull();
+    expect(own(5, 60).gutterAssumed?.findOut).toContain('5 minutes');
     expect(rain.findings).toEqual([]);
     expect(own(9, 5, 5).findings.map((finding) => finding.id)).toEqual(['rain-return-too-short']);
   });
