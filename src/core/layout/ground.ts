@@ -13,6 +13,9 @@ export interface BoardGround {
   how: 'as-read' | 'plane' | 'level';
 }
 
+/** A plane flatter than this is levelled dead level: the readings cannot tell the difference. */
+const HARDLY_SLOPED_IN_PER_FT = 0.02;
+
 function levelled(site: Site, plane: Plane, how: 'plane' | 'level'): BoardGround {
   let proud = Number.NEGATIVE_INFINITY;
   let deep = Number.POSITIVE_INFINITY;
@@ -43,7 +46,8 @@ export function groundsOf(site: Site): BoardGround[] {
   if (readings.length === 0) return [asRead];
   const fitted = fittedPlane(readings);
   const grounds = [asRead];
-  if (fitted !== null && Math.hypot(fitted.gx, fitted.gy) > 1e-4) grounds.push(levelled(site, fitted, 'plane'));
+  if (fitted !== null && Math.hypot(fitted.gx, fitted.gy) > HARDLY_SLOPED_IN_PER_FT)
+    grounds.push(levelled(site, fitted, 'plane'));
   grounds.push(levelled(site, { atOriginIn: 0, gx: 0, gy: 0 }, 'level'));
   return grounds;
 }

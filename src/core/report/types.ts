@@ -399,6 +399,8 @@ export interface Assessment {
   relax: string | null;
   membranes: readonly MembraneReport[];
   chosenMembrane: string | null;
+  /** Why the old covering is not simply laid again, in plain words. */
+  whyNotTheSame: string;
   materials: readonly MaterialLine[];
   cautions: readonly Caution[];
   deferral: string;

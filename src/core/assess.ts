@@ -1,0 +1,216 @@
+import { ceilingR2021 } from '../../reference/insulation.ts';
+import { signedAreaSqFt } from './geometry/vector.ts';
+import { plansFor, pointsOf } from './layout/candidates.ts';
+import { limitsOf } from './layout/limits.ts';
+import { layoutsFor } from './layout/search.ts';
+import { compareMembranes } from './membrane/compare.ts';
+import { whyNotTheSame } from './membrane/why-not-same.ts';
+import { type OverflowAdvice, overflowFor } from './outlets/overflow.ts';
+import { type DesignRain, rainFor } from './outlets/rain.ts';
+import { existingReport } from './report/existing.ts';
+import { membraneFacts, perimeterOf, safetyFacts } from './report/facts.ts';
+import { siteFindings } from './report/findings.ts';
+import { headlineOf } from './report/headline.ts';
+import { planReport } from './report/plan.ts';
+import type { Assessment, Assumption, Budget, ExistingReport, Finding, Layout } from './report/types.ts';
+import type { Outlet, Roof } from './roof.ts';
+import type { RuleSet } from './rule-set.ts';
+import { deferral, evaluateCautions } from './safety/cautions.ts';
+import { isOpenEdge } from './site/offers.ts';
+import { type Site, siteOf } from './site/site.ts';
+import { takeOff } from './takeoff/take-off.ts';
+
+function targetROf(roof: Roof, site: Site): number | null {
+  if (roof.insulation.targetR !== null) return roof.insulation.targetR;
+  const zone = roof.place.climateZone?.charAt(0);
+  if (zone === undefined || !site.given.below.startsWith('living')) return null;
+  return ceilingR2021.find(({ zones }) => zones.some((z) => z === zone))?.r ?? null;
+}
+
+interface OverflowContext {
+  roof: Roof;
+  site: Site;
+  ruleSet: RuleSet;
+  rain: DesignRain;
+}
+
+/** Ways out of one finished (or existing) roof, judged for a second one. */
+function overflowOf(
+  context: OverflowContext,
+  layout: Pick<Layout, 'outlets'> | ExistingReport,
+  drains: boolean,
+): OverflowAdvice {
+  const { roof, site, ruleSet, rain } = context;
+  const open = site.edges.filter(isOpenEdge).length > 0 || layout.outlets.some(({ kind }) => kind === 'edge');
+  const given = new Map<string, Outlet>(roof.outlets.map((outlet) => [outlet.id, outlet]));
+  const ways = layout.outlets.map(({ id, label, role }) => {
+    const outlet = given.get(id);
+    const inletIn = outlet?.inletIn ?? null;
+    return { id, label, role, working: outlet?.working ?? true, inletAboveLowIn: inletIn, inletAboveSurfaceIn: null };
+  });
+  const shut = roof.outlets
+    .filter((outlet) => !layout.outlets.some(({ id }) => id === outlet.id))
+    .map((outlet) => ({
+      id: outlet.id,
+      label: `${outlet.kind} ${outlet.id}`,
+      role: outlet.role,
+      working: false,
+      inletAboveLowIn: outlet.inletIn,
+      inletAboveSurfaceIn: null,
+    }));
+  const drainSizes = roof.outlets.flatMap((outlet) =>
+    outlet.kind === 'drain' && outlet.sizeIn !== null ? [outlet.sizeIn] : [],
+  );
+  return overflowFor({
+    id: 'section',
+    where: 'the section',
+    ruleSet,
+    rain,
+    enclosed: !open,
+    drainsSqFt: site.section.areaSqFt,
+    addedSqFt: layout.outlets.reduce((sum, { addedSqFt }) => sum + addedSqFt, 0),
+    ways: [...ways, ...shut],
+    primaryDrainSizeIn: drainSizes.length === 0 ? null : Math.max(...drainSizes),
+    asKind: site.edges.some(({ edge }) => edge.kind === 'parapet') ? 'scupper' : 'drain',
+    openingHeightIn: null,
+    reRoof: true,
+    drainage: drains ? 'drains' : 'not-shown',
+    liveLoadPsf: roof.deck.liveLoadPsf,
+  });
+}
+
+const withoutTwins = <T>(items: readonly T[], key: (item: T) => string): T[] => [
+  ...new Map(items.map((item) => [key(item), item])).values(),
+];
+
+function ruleAssumptions(roof: Roof, ruleSet: RuleSet, targetR: number | null): Assumption[] {
+  const ask = 'ask the building office which editions it enforces';
+  return [
+    ...(roof.ruleSet.building === null
+      ? [
+          {
+            path: 'ruleSet.building',
+            value: ruleSet.building.title,
+            because: 'no building code was named',
+            findOut: ask,
+          },
+        ]
+      : []),
+    ...(roof.ruleSet.plumbing === null
+      ? [
+          {
+            path: 'ruleSet.plumbing',
+            value: ruleSet.plumbing.title,
+            because: 'no plumbing code was named',
+            findOut: ask,
+          },
+        ]
+      : []),
+    ...(roof.insulation.targetR === null
+      ? [
+          {
+            path: 'insulation.targetR',
+            value: targetR === null ? 'no target' : `R-${targetR}`,
+            because:
+              targetR === null
+                ? 'no target and no climate zone were given'
+                : 'residential ceiling value of the climate zone, IECC 2021, from memory, verify',
+            findOut: 'ask the building office what a re-roof must reach',
+          },
+        ]
+      : []),
+  ];
+}
+
+const budgetOf = ({ allowedIn: _, ...budget }: Budget & { allowedIn: unknown }): Budget => budget;
+
+/**
+ * The whole answer for one roof section under one rule set: pure, the same roof gives the same answer.
+ * Order of thought: heights, ways out for the water, surface, layouts, membrane, materials, cautions.
+ * @param roof as parsed; what is null is assumed, and listed
+ * @param ruleSet from `ruleSetFor`
+ */
+export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
+  const rain = rainFor(roof.place, ruleSet);
+  const bare = siteOf(roof);
+  const old = existingReport(bare, ruleSet, rain);
+  const plans = plansFor(bare, old.judgement);
+  const site = siteOf(roof, pointsOf(bare, plans));
+  const limits = limitsOf(site, ruleSet);
+  const targetR = targetROf(roof, site);
+  const context = { roof, site, ruleSet, rain };
+  const layouts = layoutsFor({ site, limits, ruleSet, rain, targetR }, plans).map((layout): Layout => {
+    const { required, note, inletAboveLowIn, source } = overflowOf(context, layout, layout.rejected === null);
+    return { ...layout, overflow: { required, note, inletIn: inletAboveLowIn, source } };
+  });
+  const chosen = layouts.find(({ rejected }) => rejected === null) ?? null;
+  const overflow = overflowOf(context, chosen ?? old.report, chosen !== null);
+  const facts = membraneFacts(site, old.report, chosen, ruleSet);
+  const membranes = compareMembranes(facts);
+  const budgets = limits.map(budgetOf);
+  const materials =
+    chosen === null
+      ? { lines: [], findings: [] }
+      : takeOff({ site, layout: chosen, membrane: membranes.chosen, attachment: membranes.attachment });
+  const findings: Finding[] = [
+    ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet }),
+    ...overflow.findings,
+    ...old.findings,
+    ...rain.findings,
+    ...membranes.notes,
+    ...materials.findings,
+  ];
+  const level = { stop: 0, fix: 1, note: 2 };
+  const areaSqFt = Math.abs(signedAreaSqFt(roof.outline));
+  return {
+    resultVersion: 1,
+    label: roof.label,
+    invented: roof.invented,
+    place: [roof.place.city, roof.place.state].filter((part) => part !== null).join(', ') || 'place not known',
+    headline: headlineOf(old.report, chosen, layouts),
+    ruleSet: {
+      building: { id: ruleSet.building.id, title: ruleSet.building.title },
+      plumbing: { id: ruleSet.plumbing.id, title: ruleSet.plumbing.title },
+      slopeRule: {
+        faceInPerFt: site.given.faceInPerFt,
+        valleyInPerFt: site.given.valleyInPerFt,
+        strict: site.given.strict,
+      },
+      local: ruleSet.localNotes,
+    },
+    rain: {
+      primaryInPerHr: rain.primaryInPerHr,
+      primaryBasis: rain.primaryBasis,
+      overflowInPerHr: rain.overflowInPerHr,
+      overflowBasis: rain.overflowBasis,
+      source: rain.source,
+    },
+    section: { areaSqFt, perimeterFt: perimeterOf(site), squares: areaSqFt / 100 },
+    plan: planReport(site),
+    existing: old.report,
+    budgets,
+    layouts,
+    chosenLayout: chosen?.id ?? null,
+    relax: chosen === null ? (layouts.find(({ rejected }) => rejected?.relax)?.rejected?.relax ?? null) : null,
+    membranes: membranes.reports,
+    chosenMembrane: membranes.chosen,
+    whyNotTheSame: whyNotTheSame(facts, membranes),
+    materials: materials.lines,
+    cautions: evaluateCautions(safetyFacts(site, old.report, chosen, membranes.attachment)),
+    deferral,
+    findings: withoutTwins(findings, ({ id, where, message }) => `${id}|${where}|${message}`).sort(
+      (a, b) => level[a.level] - level[b.level],
+    ),
+    assumed: withoutTwins(
+      [
+        ...ruleAssumptions(roof, ruleSet, targetR),
+        ...site.assumed,
+        ...rain.assumed,
+        ...old.assumed,
+        ...overflow.assumed,
+      ],
+      ({ path, value }) => `${path}|${value}`,
+    ),
+    workings: [...old.workings, ...overflow.workings],
+  };
+}

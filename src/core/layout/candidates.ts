@@ -1,0 +1,159 @@
+import { feetInches } from '../../units/print.ts';
+import type { Judgement } from '../drainage/judge.ts';
+import { between, distanceFt, isInside, toSegment } from '../geometry/vector.ts';
+import type { DrainOutlet, Outlet, Point, ScupperOutlet } from '../roof.ts';
+import type { SiteEdge } from '../site/edges.ts';
+import { isOpenEdge } from '../site/offers.ts';
+import { outletPoint, type Site } from '../site/site.ts';
+import type { LayoutPlan } from './plan.ts';
+
+/** How many edges of each sort are tried, the likeliest first; a roof with many outlets has less to gain from one more. */
+const mostEdges = (site: Site): number =>
+  site.roof.outlets.filter(({ role }) => role === 'primary').length >= 4 ? 1 : 3;
+const FAR_IN_FT = 3;
+
+const name = (edge: SiteEdge): string => edge.label.split(',')[0];
+const asked = (edge: SiteEdge): string =>
+  edge.edge.mayDrain === 'unknown' ? ' Whether this edge may drain was not said: ask first.' : '';
+
+const working = (site: Site): Outlet[] => site.roof.outlets.filter((outlet) => outlet.working);
+
+/** The plan with what is there: the least work at the edges. */
+function existingPlan(site: Site, open: readonly SiteEdge[]): LayoutPlan | null {
+  const outlets = working(site);
+  const primary = outlets.filter(({ role }) => role === 'primary');
+  if (primary.length === 0 && open.length === 0) return null;
+  const what = [...primary.map((o) => `${o.kind} ${o.id}`), ...open.map(name)];
+  const few = what.length > 3 ? `the ${what.length} outlets that are there` : what.join(' and ');
+  return {
+    id: 'existing-outlets',
+    title: `Water leaves where it does now: ${few}`,
+    why: 'Nothing new at the edges: the least work outside the section.',
+    outlets,
+    edges: open,
+    newEdges: new Set(),
+    barred: null,
+  };
+}
+
+/** Opening one more edge to a gutter. */
+function edgePlans(site: Site, open: readonly SiteEdge[]): LayoutPlan[] {
+  const canOpen = (edge: SiteEdge): boolean =>
+    !isOpenEdge(edge) && (edge.edge.kind === 'rake' || (edge.edge.mayDrain === 'yes' && edge.edge.kind === 'parapet'));
+  return site.edges
+    .filter((edge) => canOpen(edge) && edge.edge.openings.length === 0)
+    .sort((a, b) => b.lengthFt - a.lengthFt)
+    .slice(0, mostEdges(site))
+    .map((edge) => ({
+      id: `open-${edge.id}`,
+      title: `The ${edge.label} opened to a new gutter as well`,
+      why: `Shorter ways for the water and a thinner roof, for a new gutter and its downspouts.${asked(edge)}`,
+      outlets: working(site),
+      edges: [...open, edge],
+      newEdges: new Set([edge.id]),
+      barred:
+        edge.edge.mayDrain === 'no' ? `The ${edge.label} may not drain (a neighbour, a walk or a door below).` : null,
+    }));
+}
+
+/** One more scupper through a parapet, where it shortens the ways most: at the middle, or near the low spot. */
+function scupperPlans(site: Site, open: readonly SiteEdge[], low: Point): LayoutPlan[] {
+  return site.edges
+    .filter(({ edge }) => edge.kind === 'parapet')
+    .sort((a, b) => toSegment(low, a.from, a.to).distanceFt - toSegment(low, b.from, b.to).distanceFt)
+    .slice(0, mostEdges(site))
+    .map((edge) => {
+      const t = Math.min(0.85, Math.max(0.15, toSegment(low, edge.from, edge.to).t));
+      const at = between(edge.from, edge.to, t);
+      const alongFt = Math.round(distanceFt(site.roof.outline[edge.edge.side], at) * 2) / 2;
+      const scupper: ScupperOutlet = {
+        id: `new-scupper-${edge.id}`,
+        kind: 'scupper',
+        role: 'primary',
+        status: 'proposed',
+        side: edge.edge.side,
+        alongFt,
+        widthIn: null,
+        heightIn: null,
+        inletIn: null,
+        working: true,
+      };
+      return {
+        id: `scupper-${edge.id}`,
+        title: `A new scupper in the ${edge.label}, ${feetInches(alongFt)} along`,
+        why: `A second way out near the low spot, without a pipe through the rooms.${asked(edge)}`,
+        outlets: [...working(site), scupper],
+        edges: open,
+        newEdges: new Set<string>(),
+        barred:
+          edge.edge.mayDrain === 'no' ? `The ${edge.label} may not drain (a neighbour, a walk or a door below).` : null,
+      };
+    });
+}
+
+/** One more drain at the low spot. Over a ceiling that is the deck it needs a marked route for its leader. */
+function drainPlan(site: Site, open: readonly SiteEdge[], low: Point): LayoutPlan | null {
+  const clear = site.edges.every((edge) => toSegment(low, edge.from, edge.to).distanceFt > FAR_IN_FT);
+  if (!clear || !isInside(low, site.section.rings)) return null;
+  if (site.roof.outlets.some((outlet) => distanceFt(outletPoint(site.roof, outlet), low) < FAR_IN_FT)) return null;
+  const exposed = site.given.below === 'living-exposed-deck';
+  const routed = site.roof.outlets.some((outlet) => outlet.kind === 'drain' && outlet.leaderRoute === 'yes');
+  const drain: DrainOutlet = {
+    id: 'new-drain',
+    kind: 'drain',
+    role: 'primary',
+    status: 'proposed',
+    at: low,
+    sizeIn: null,
+    inletIn: null,
+    working: true,
+    leaderRoute: routed ? 'yes' : 'unknown',
+  };
+  return {
+    id: 'drain-at-low-spot',
+    title: 'A new drain at the low spot',
+    why: 'The shortest ways and the thinnest roof, for a drain with its leader inside the house.',
+    outlets: [...working(site), drain],
+    edges: open,
+    newEdges: new Set(),
+    barred:
+      exposed && !routed
+        ? 'The deck is the ceiling of the room below, and no route for the leader of an inside drain is marked.'
+        : null,
+  };
+}
+
+/** The lowest spot of the old surface that is not at an outlet: its deepest pond, else the lowest point well inside. */
+function lowSpot(site: Site, existing: Judgement): Point {
+  const pond = existing.ponds[0];
+  if (pond !== undefined) return roundedInside(site, pond.deepestAt);
+  const seen = site.roof.existing.seenPonds.find(({ at }) => at !== null)?.at;
+  if (seen) return roundedInside(site, seen);
+  const { points } = site.section.triangulation;
+  const sum = points.reduce((s, p) => [s[0] + p[0], s[1] + p[1]] as const, [0, 0] as readonly [number, number]);
+  return roundedInside(site, [sum[0] / points.length, sum[1] / points.length]);
+}
+
+/** To the half foot, as it would be marked on the deck. */
+function roundedInside(site: Site, p: Point): Point {
+  const near: Point = [Math.round(p[0] * 2) / 2, Math.round(p[1] * 2) / 2];
+  return isInside(near, site.section.rings) ? near : p;
+}
+
+/** Ideas worth building, the plainest first. */
+export function plansFor(site: Site, existing: Judgement): LayoutPlan[] {
+  const open = site.edges.filter(isOpenEdge);
+  const low = lowSpot(site, existing);
+  const plans = [
+    existingPlan(site, open),
+    ...edgePlans(site, open),
+    ...scupperPlans(site, open, low),
+    drainPlan(site, open, low),
+  ];
+  return plans.filter((plan): plan is LayoutPlan => plan !== null);
+}
+
+/** Points that the plans need as vertices of the section. */
+export function pointsOf(site: Site, plans: readonly LayoutPlan[]): Point[] {
+  return plans.flatMap((plan) => plan.outlets.map((outlet) => outletPoint(site.roof, outlet)));
+}

@@ -1,0 +1,152 @@
+import { coverBoard } from '../../../reference/insulation.ts';
+import { reRoofSlopeException } from '../drainage/slope-rule.ts';
+import { distanceFt, toSegment } from '../geometry/vector.ts';
+import type { AttachmentChoice } from '../membrane/attachment.ts';
+import type { MembraneFacts } from '../membrane/facts.ts';
+import type { EdgeKind, Roof } from '../roof.ts';
+import type { RuleSet } from '../rule-set.ts';
+import type { SafetyEdge, SafetyFacts } from '../safety/facts.ts';
+import { nothingKnown } from '../safety/nothing-known.ts';
+import { isOpenEdge } from '../site/offers.ts';
+import type { Site } from '../site/site.ts';
+import type { ExistingReport, Layout } from './types.ts';
+
+const has = (roof: Roof, words: RegExp): boolean | null =>
+  roof.findings.some(({ kind }) => words.test(kind)) ? true : null;
+
+const overLiving = (site: Site): boolean | null =>
+  site.roof.building.below === null ? null : site.roof.building.below.startsWith('living');
+
+/** What the covering choice hangs on, read from the roof and the chosen layout. */
+export function membraneFacts(
+  site: Site,
+  existing: ExistingReport,
+  layout: Layout | null,
+  ruleSet: RuleSet,
+): MembraneFacts {
+  const { roof, given } = site;
+  const { preferences } = roof;
+  const shown = layout === null ? 'not-shown' : 'drains';
+  return {
+    deck: {
+      kind: roof.deck.kind,
+      combustible: null,
+      thicknessIn: roof.deck.thicknessIn,
+      undersideExposed: given.below === 'living-exposed-deck' || given.below === 'outdoors',
+    },
+    eaveWood: site.edges.some(({ edge }) => edge.kind === 'gutter' || edge.kind === 'drip' || edge.kind === 'rake')
+      ? true
+      : null,
+    reRoofException: reRoofSlopeException(ruleSet, true, shown).applies,
+    leastSlopeInPerFt: layout?.leastFaceSlopeInPerFt ?? existing.leastFaceSlopeInPerFt,
+    residualPondIn: layout === null ? (existing.ponds[0]?.greatestDepthIn ?? null) : 0,
+    birdBathIn: ruleSet.birdBathIn,
+    existing: {
+      covering: roof.covering.kind,
+      layers: roof.covering.layers,
+      wet: has(roof, /wet/),
+      ponds: existing.verdict === 'ponds' ? true : existing.verdict === 'undecided' ? null : false,
+    },
+    base: 'new-boards',
+    coverBoard: coverBoard.thicknessIn > 0,
+    residueRemovedOrCovered: preferences.residueRemovedOrCovered,
+    grease: preferences.grease,
+    noFlame: preferences.noFlame,
+    debris: preferences.debris,
+    footTraffic: preferences.footTraffic,
+    shade: null,
+    tightBudget: preferences.tightBudget,
+    workTemperatureF: preferences.workTemperatureF,
+    climateZone: roof.place.climateZone,
+    livingSpaceBelow: overLiving(site),
+    coolRoofRule: null,
+    askedFor: preferences.membrane,
+  };
+}
+
+/** Edges beyond which somebody would fall. */
+const OPEN_AIR: ReadonlySet<EdgeKind> = new Set(['gutter', 'drip', 'rake', 'parapet', 'box-gutter']);
+
+function safetyEdges(site: Site, layout: Layout | null): SafetyEdge[] {
+  return site.edges.map(({ edge, label, from, to }) => {
+    const on =
+      layout?.nailers.filter((nailer) =>
+        [nailer.from, nailer.to].every((p) => toSegment(p, from, to).distanceFt < 1e-2),
+      ) ?? [];
+    const newBuildUpIn = on.length === 0 ? null : Math.max(...on.flatMap(({ startIn, endIn }) => [startIn, endIn]));
+    return {
+      label,
+      kind: edge.kind,
+      dropFt: OPEN_AIR.has(edge.kind) ? site.given.heightFt : edge.kind === 'roof-below' ? null : 0,
+      parapetIn: edge.kind === 'parapet' && edge.topIn !== null ? Math.min(...edge.topIn) : null,
+      oldBuildUpIn: site.given.buildUpIn,
+      newBuildUpIn,
+    };
+  });
+}
+
+/** What the cautions hang on. What the roof file cannot know stays on the cautious side. */
+export function safetyFacts(
+  site: Site,
+  existing: ExistingReport,
+  layout: Layout | null,
+  attachment: AttachmentChoice | null,
+): SafetyFacts {
+  const { roof, given } = site;
+  const blank = nothingKnown(roof.outline, site.section.areaSqFt);
+  const slopes = [existing.leastFaceSlopeInPerFt ?? 0, layout?.slopeInPerFt ?? 0];
+  const primary = layout?.outlets ?? existing.outlets;
+  const openAir = site.edges.filter(({ edge }) => OPEN_AIR.has(edge.kind) && edge.kind !== 'parapet');
+  const replaced = has(roof, /rot|soft|stain/);
+  return {
+    ...blank,
+    building: {
+      ...blank.building,
+      state: roof.place.state,
+      use: 'dwelling',
+      dwellingUnits: null,
+      yearBuilt: roof.building.yearBuilt,
+      occupied: overLiving(site),
+      ceilingIsDeck: roof.building.below === null ? null : given.below === 'living-exposed-deck',
+    },
+    roof: {
+      ...blank.roof,
+      slopeIn12: Math.max(...slopes),
+      edges: safetyEdges(site, layout),
+      openings: roof.curbs
+        .filter(({ kind }) => kind === 'skylight' || kind === 'hatch')
+        .map(({ id, kind }) => ({
+          label: `${kind} ${id}`,
+          kind: kind as 'skylight' | 'hatch',
+          dropFt: given.heightFt,
+          cover: null,
+          guarded: null,
+        })),
+      pipes: roof.pipes.map(({ kind }) => kind),
+      outlets: primary.map(({ label, at }) => ({
+        label,
+        openEdgeFt:
+          openAir.length === 0 ? null : Math.min(...openAir.map(({ from, to }) => toSegment(at, from, to).distanceFt)),
+      })),
+      pondDepthIn: existing.ponds[0]?.greatestDepthIn ?? (existing.verdict === 'undecided' ? null : 0),
+      finishedPondDepthIn: layout === null ? null : 0,
+      overflowMissing: site.edges.some(isOpenEdge) ? false : layout === null ? null : layout.outlets.length < 2,
+      wetInsulation: has(roof, /wet/),
+      ballast: roof.covering.kind === null ? null : roof.covering.kind === 'bur-gravel',
+      deck: { ...blank.roof.deck, kind: roof.deck.kind, soft: has(roof, /soft|rot/), replaced },
+    },
+    work: {
+      ...blank.work,
+      methods: attachment === null ? null : [...attachment.methods],
+      newNailers: true,
+      tearOffSqFt: site.section.areaSqFt,
+      addedLoadPsf: layout?.addedPsf ?? null,
+      tapered: true,
+    },
+    weather: { ...blank.weather, temperatureF: roof.preferences.workTemperatureF },
+  };
+}
+
+/** Length of the section's sides, ft. */
+export const perimeterOf = (site: Site): number =>
+  site.edges.reduce((sum, { from, to }) => sum + distanceFt(from, to), 0);
