@@ -3,16 +3,30 @@ import type { Edge, Existing, ExistingSurface, Roof } from '../core/roof.ts';
 /** Longest line before a group or list is broken over several. */
 const LINE = 110;
 
-/** Without what is not known, so that the file holds only what was said. Empty lists of these keys mean something. */
+/** Keys whose empty list says something: no downspouts, not "not known". All other empty places are left out. */
 const keepEmpty = new Set(['downspouts']);
 
+/** Keys in the order in which a reader looks for them; the others follow by the alphabet. */
+const keyOrder = [
+  ...['version', 'label', 'invented', 'id', 'side', 'kind', 'at', 'place', 'ruleSet', 'building', 'deck', 'outline'],
+  ...['alongFt', 'fromFt', 'toFt', 'edges', 'curbs', 'pipes', 'inflows', 'outlets', 'existing', 'surface', 'planes'],
+  ...['readings', 'sense', 'errorIn', 'covering', 'insulation', 'slopeRule', 'removedIn', 'wind', 'findings'],
+  ...['preferences', 'role', 'status', 'mayDrain', 'city', 'state', 'rain', 'climateZone', 'inPerHr'],
+];
+
+const rank = (key: string): number => (keyOrder.includes(key) ? keyOrder.indexOf(key) : keyOrder.length);
+const byRank = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number =>
+  rank(a) - rank(b) || (a < b ? -1 : 1);
+
 function compact(value: unknown, key = ''): unknown {
-  if (Array.isArray(value))
+  if (Array.isArray(value)) {
     return value.length === 0 && !keepEmpty.has(key) ? undefined : value.map((item) => compact(item));
+  }
   if (typeof value !== 'object' || value === null) return value ?? undefined;
   const entries = Object.entries(value)
     .map(([name, inner]) => [name, compact(inner, name)] as const)
-    .filter(([, inner]) => inner !== undefined);
+    .filter(([, inner]) => inner !== undefined)
+    .sort(byRank);
   return entries.length === 0 ? undefined : Object.fromEntries(entries);
 }
 
@@ -77,7 +91,7 @@ export function roofFileObject(roof: Roof): object {
     curbs: roof.curbs,
     pipes: roof.pipes,
     inflows: roof.inflows,
-    outlets: roof.outlets.map(({ id, kind, ...rest }) => ({ id, kind, ...rest })),
+    outlets: roof.outlets,
     existing: existingOf(roof.existing),
     covering: roof.covering,
     insulation: roof.insulation,

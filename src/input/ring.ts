@@ -94,7 +94,7 @@ interface Side {
   maxX: number;
 }
 
-/** Pairs of sides that cross or touch, by a sweep from west to east. */
+/** The first few pairs of sides that cross or touch, by a sweep from west to east. */
 function crossings(ring: Ring): string[] {
   const n = ring.length;
   const sides: Side[] = ring.map((a, i) => {
@@ -108,7 +108,9 @@ function crossings(ring: Ring): string[] {
       const [p, q] = sides[s].i < sides[t].i ? [sides[s], sides[t]] : [sides[t], sides[s]];
       if (q.i - p.i === 1 || (p.i === 0 && q.i === n - 1)) continue;
       const met = meeting(p.a, p.b, q.a, q.b);
-      if (met) told.push(`${sideText(ring, p.i)} ${met.how} ${sideText(ring, q.i)} at ${placeText(met.at)}.`);
+      if (!met) continue;
+      told.push(`${sideText(ring, p.i)} ${met.how} ${sideText(ring, q.i)} at ${placeText(met.at)}.`);
+      if (told.length === MOST_CROSSINGS_TOLD) return told;
     }
   }
   return told;

@@ -20,9 +20,17 @@ function fromSixteenths(count: number): string {
   return whole === 0 ? reduced(over) : `${whole} ${reduced(over)}`;
 }
 
+const formats = new Map<number, Intl.NumberFormat>();
+
+function formatOf(decimals: number): Intl.NumberFormat {
+  const known = formats.get(decimals) ?? new Intl.NumberFormat('en-US', { maximumFractionDigits: decimals });
+  formats.set(decimals, known);
+  return known;
+}
+
 /** Text of a number with at most so many decimals, without trailing zeros and with thousands commas. */
 export function plainNumber(value: number, decimals = 0): string {
-  const text = value.toLocaleString('en-US', { maximumFractionDigits: decimals });
+  const text = formatOf(decimals).format(value);
   return text === '-0' ? '0' : text;
 }
 

@@ -385,6 +385,16 @@ test('5,000 corners are read, 5,001 are refused with a sentence', () => {
   expect(problem.message).toMatch(/5,001 corners/);
 });
 
+test('an outline that crosses itself everywhere is refused at once, with the first few places', () => {
+  const star = Array.from({ length: 2_001 }, (_, i) => {
+    const angle = (2 * Math.PI * i * 1_000) / 2_001;
+    return [100 * Math.cos(angle), 100 * Math.sin(angle)];
+  });
+  const started = performance.now();
+  expect(problemsOf({ version: 1, outline: star })).toHaveLength(5);
+  expect(performance.now() - started).toBeLessThan(2_000);
+});
+
 test('nothing that is passed in makes it throw', () => {
   const cyclic: Record<string, unknown> = { version: 1 };
   cyclic.outline = cyclic;

@@ -1,0 +1,282 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Edge, Outlet, Roof } from '../../../src/core/roof.ts';
+import {
+  belowKinds,
+  coveringKinds,
+  curbKinds,
+  deckKinds,
+  edgeKinds,
+  openingKinds,
+  outletRoles,
+  pipeKinds,
+  severities,
+  statuses,
+} from '../../../src/input/choices.ts';
+import { parseRoofText } from '../../../src/input/parse-roof.ts';
+import { printRoofFile } from '../../../src/input/print-roof.ts';
+
+/** Sixteenths and odd decimals alike: the file must bring back the very same numbers. */
+const size = (most: number) =>
+  fc.oneof(
+    fc.integer({ min: 0, max: most * 16 }).map((n) => n / 16),
+    fc.double({ min: 0.001, max: most, noNaN: true }),
+  );
+const or = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: null });
+const word = <T extends string>(words: Readonly<Record<T, string>>) => fc.constantFrom(...(Object.keys(words) as T[]));
+const yesNo = fc.boolean();
+const name = fc.constantFrom('Back section', 'a', 'Roof "B", north', "24'-6\" x 30'", 'ünïcode ½', 'x\\y');
+
+const LENGTH_FT = 40;
+const DEPTH_FT = 30;
+const side = fc.constantFrom(0, 1, 2, 3);
+const within = (least: number, most: number) => size(1).map((share) => least + (most - least) * share);
+const place = fc.tuple(within(0, LENGTH_FT), within(0, DEPTH_FT));
+const ends = fc.tuple(size(60), size(60));
+const stretch = or(within(0, DEPTH_FT - 1)).chain((fromFt) =>
+  fc.record({ fromFt: fc.constant(fromFt), toFt: or(within((fromFt ?? 0) + 0.5, DEPTH_FT)) }),
+);
+
+const opening = stretch.chain((part) =>
+  fc.record({
+    kind: word(openingKinds),
+    fromFt: fc.constant(part.fromFt),
+    toFt: fc.constant(part.toFt),
+    heightIn: or(size(40)),
+  }),
+);
+
+const gutter = fc.record({
+  profile: or(fc.constantFrom('k' as const, 'half-round' as const, 'box' as const)),
+  sizeIn: or(size(10)),
+  slopeInPerFt: or(size(1)),
+  downspouts: or(fc.array(within(0, DEPTH_FT), { maxLength: 3 })),
+  downspoutSizeIn: or(fc.tuple(size(6), size(6))),
+});
+
+const edge = (at: number): fc.Arbitrary<Edge> =>
+  stretch.chain((part) =>
+    fc.record({
+      side: fc.constant(at),
+      fromFt: fc.constant(part.fromFt),
+      toFt: fc.constant(part.toFt),
+      kind: word(edgeKinds),
+      mayDrain: fc.constantFrom('yes' as const, 'no' as const, 'unknown' as const),
+      topIn: or(ends),
+      clearIn: or(ends),
+      gutter: or(gutter),
+      pitchIn12: or(size(20)),
+      shedsSqFt: or(size(4000)),
+      wallHeightFt: or(size(40)),
+      openings: fc.array(opening, { maxLength: 2 }),
+    }),
+  );
+
+const common = {
+  role: word(outletRoles),
+  status: word(statuses),
+  inletIn: or(size(10)),
+  working: yesNo,
+};
+const outlet = (id: string): fc.Arbitrary<Outlet> =>
+  fc.oneof(
+    fc.record({
+      id: fc.constant(id),
+      kind: fc.constant('drain' as const),
+      ...common,
+      at: fc.tuple(within(0, 9), within(0, DEPTH_FT)),
+      sizeIn: or(size(12)),
+      leaderRoute: fc.constantFrom('yes' as const, 'no' as const, 'unknown' as const),
+    }),
+    fc.record({
+      id: fc.constant(id),
+      kind: fc.constant('scupper' as const),
+      ...common,
+      side,
+      alongFt: within(3, DEPTH_FT - 3),
+      widthIn: or(size(24)),
+      heightIn: or(size(12)),
+    }),
+  );
+
+/** Curbs in a column of their own, so that no drain stands in one and none overlap. */
+const curb = (at: number) =>
+  fc.record({
+    id: fc.constant(`curb ${at}`),
+    kind: word(curbKinds),
+    outline: fc.tuple(within(1, 4), within(1, 4)).map(([w, d]): [number, number][] => {
+      const [x, y] = [12 + 6 * at, 10];
+      return [
+        [x, y],
+        [x + w, y],
+        [x + w, y + d],
+        [x, y + d],
+      ];
+    }),
+    heightIn: or(size(40)),
+  });
+
+const reading = fc
+  .tuple(fc.integer({ min: 0, max: 20 }), fc.integer({ min: 0, max: 9 }), size(60))
+  .map(([x, y, value]): [number, number, number] => [x / 2, y / 1, value]);
+
+const plane = fc.record({
+  slopeInPerFt: size(3),
+  fallsToward: fc.oneof(
+    side.map((s) => ({ side: s })),
+    size(360).map((bearingDeg) => ({ bearingDeg })),
+  ),
+  where: or(
+    fc.constant([
+      [0, 0],
+      [10, 0],
+      [10, 10],
+    ] as [number, number][]),
+  ),
+  through: or(fc.tuple(within(0, LENGTH_FT), within(0, DEPTH_FT), size(10))),
+});
+
+const surface: fc.Arbitrary<Roof['existing']['surface']> = fc.oneof(
+  fc.constant({ kind: 'level' as const }),
+  fc.constant({ kind: 'unknown' as const }),
+  fc.record({ kind: fc.constant('planes' as const), planes: fc.array(plane, { minLength: 1, maxLength: 3 }) }),
+  fc.record({
+    kind: fc.constant('readings' as const),
+    readings: fc.uniqueArray(reading, { minLength: 1, maxLength: 12, selector: ([x, y]) => `${x} ${y}` }),
+    sense: fc.constantFrom('height' as const, 'rod' as const),
+    errorIn: or(size(1)),
+  }),
+);
+
+const existing = fc.record({
+  surface,
+  readOn: fc.constantFrom('covering' as const, 'deck' as const),
+  buildUpIn: or(size(20)),
+  seenPonds: fc.array(
+    fc
+      .record({
+        outline: or(
+          fc.constant([
+            [1, 1],
+            [5, 1],
+            [5, 5],
+          ] as [number, number][]),
+        ),
+        at: or(place),
+        depthIn: or(size(6)),
+        hoursAfterRain: or(size(100)),
+      })
+      .filter((pond) => Object.values(pond).some((value) => value !== null)),
+    { maxLength: 2 },
+  ),
+  seenDryAfter48h: or(yesNo),
+});
+
+const finding = fc.record({
+  kind: fc.constantFrom('rot', 'open-seam'),
+  at: or(place),
+  outline: fc.constant(null),
+  side: or(side),
+  fromFt: or(size(10)),
+  toFt: or(size(10)),
+  severity: or(word(severities)),
+  note: or(name),
+});
+
+const roof: fc.Arbitrary<Roof> = fc.record({
+  version: fc.constant(1 as const),
+  label: fc.oneof(fc.constant(''), name),
+  invented: yesNo,
+  place: fc.record({
+    city: or(fc.constantFrom('Smallville', 'Upper, Lower', 'Town, VT')),
+    state: or(fc.constantFrom('VT', 'AZ')),
+    rain: or(fc.record({ inPerHr: size(10), durationMin: or(size(60)), returnYears: or(size(100)) })),
+    climateZone: or(fc.constantFrom('3B', '6A')),
+  }),
+  ruleSet: fc.record({
+    building: or(fc.constant('irc-2021')),
+    plumbing: or(fc.constant('ipc-2021')),
+    local: fc.record({
+      rainInPerHr: or(size(10)),
+      wallShare: or(fc.double({ min: 0, max: 1, noNaN: true }).map((v) => v + 0)),
+      minimumFlashingIn: or(size(20)),
+      birdBathIn: or(size(1)),
+      overflowRequired: or(yesNo),
+    }),
+  }),
+  building: fc.record({
+    heightFt: or(size(100)),
+    below: or(word(belowKinds)),
+    yearBuilt: or(fc.integer({ min: 1700, max: 2100 })),
+    planFt: or(fc.tuple(size(100), size(100))),
+  }),
+  deck: fc.record({
+    kind: or(word(deckKinds)),
+    thicknessIn: or(size(6)),
+    liveLoadPsf: or(size(100)),
+    joists: or(fc.record({ spanFt: size(30), depthIn: size(14), spacingIn: size(32), directionDeg: or(size(360)) })),
+  }),
+  outline: fc.constant([
+    [0, 0],
+    [LENGTH_FT, 0],
+    [LENGTH_FT, DEPTH_FT],
+    [0, DEPTH_FT],
+  ] as [number, number][]),
+  edges: fc.subarray([0, 1, 2, 3]).chain((sides) => fc.tuple(...sides.map(edge))),
+  curbs: fc.subarray([0, 1, 2]).chain((ids) => fc.tuple(...ids.map(curb))),
+  pipes: fc.array(fc.record({ at: place, diameterIn: or(size(12)), kind: word(pipeKinds), topIn: or(size(40)) }), {
+    maxLength: 2,
+  }),
+  inflows: fc.array(
+    fc.record({ at: place, kind: fc.constantFrom('downspout' as const, 'valley' as const), fromSqFt: size(900) }),
+    { maxLength: 2 },
+  ),
+  outlets: fc.subarray(['D1', 'S1', 'O1']).chain((ids) => fc.tuple(...ids.map(outlet))),
+  existing,
+  covering: fc.record({
+    kind: or(word(coveringKinds)),
+    layers: or(fc.integer({ min: 0, max: 5 })),
+    ageYears: or(size(60)),
+  }),
+  insulation: fc.record({ targetR: or(size(60)), keepExisting: or(yesNo) }),
+  slopeRule: fc.record({ faceInPerFt: or(size(1)), valleyInPerFt: or(size(1)), strict: or(yesNo) }),
+  removedIn: or(size(12)),
+  wind: fc.record({ mph: or(size(200)), edition: or(fc.constant('asce-7-16')) }),
+  findings: fc.array(finding, { maxLength: 2 }),
+  preferences: fc.record({
+    noFlame: or(yesNo),
+    residueRemovedOrCovered: or(yesNo),
+    grease: or(yesNo),
+    debris: or(yesNo),
+    footTraffic: or(yesNo),
+    tightBudget: or(yesNo),
+    workTemperatureF: or(size(120)),
+    membrane: or(fc.constant('epdm-black')),
+  }),
+});
+
+test('law: a printed roof reads back as the same roof, and prints the same again', () => {
+  fc.assert(
+    fc.property(roof, (given) => {
+      const text = printRoofFile(given);
+      const parsed = parseRoofText(text);
+      expect(parsed.ok ? parsed.roof : parsed.problems).toEqual(given);
+      if (parsed.ok) expect(printRoofFile(parsed.roof)).toBe(text);
+    }),
+    { numRuns: 400 },
+  );
+});
+
+test('what is not known is left out, and short groups stand on one line', () => {
+  const parsed = parseRoofText(
+    '{"version":1,"label":"Shed","outline":[[0,0],[12,0],[12,8],[0,8]],"deck":{"kind":"plank"}}',
+  );
+  expect(parsed.ok && printRoofFile(parsed.roof)).toBe(`{
+  "version": 1,
+  "label": "Shed",
+  "deck": { "kind": "plank" },
+  "outline": [[0, 0], [12, 0], [12, 8], [0, 8]],
+  "existing": { "readOn": "covering" }
+}
+`);
+});
