@@ -1,8 +1,9 @@
 import { ceilingR2021 } from '../../reference/insulation.ts';
 import { signedAreaSqFt } from './geometry/vector.ts';
+import { type AsBuiltReading, judgeAsBuilt } from './layout/as-built.ts';
 import { plansFor, pointsOf } from './layout/candidates.ts';
 import { limitsOf } from './layout/limits.ts';
-import { layoutsFor } from './layout/search.ts';
+import { builtLayouts, layoutsFor } from './layout/search.ts';
 import { compareMembranes } from './membrane/compare.ts';
 import { whyNotTheSame } from './membrane/why-not-same.ts';
 import { type OverflowAdvice, overflowFor } from './outlets/overflow.ts';
@@ -12,7 +13,7 @@ import { membraneFacts, perimeterOf, safetyFacts } from './report/facts.ts';
 import { siteFindings } from './report/findings.ts';
 import { headlineOf } from './report/headline.ts';
 import { planReport } from './report/plan.ts';
-import type { Assessment, Assumption, Budget, ExistingReport, Finding, Layout } from './report/types.ts';
+import type { AsBuiltReport, Assessment, Assumption, Budget, ExistingReport, Finding, Layout } from './report/types.ts';
 import type { Outlet, Roof } from './roof.ts';
 import type { RuleSet } from './rule-set.ts';
 import { deferral, evaluateCautions } from './safety/cautions.ts';
@@ -124,6 +125,33 @@ function ruleAssumptions(roof: Roof, ruleSet: RuleSet, targetR: number | null): 
 
 const budgetOf = ({ allowedIn: _, ...budget }: Budget & { allowedIn: unknown }): Budget => budget;
 
+/** Everything that stands before a layout is built: rain, the old roof, ideas for outlets, heights. */
+function groundwork(roof: Roof, ruleSet: RuleSet) {
+  const rain = rainFor(roof.place, ruleSet);
+  const bare = siteOf(roof);
+  const old = existingReport(bare, ruleSet, rain);
+  const plans = plansFor(bare, old.judgement);
+  const site = siteOf(roof, pointsOf(bare, plans));
+  return { roof, ruleSet, rain, old, plans, site, limits: limitsOf(site, ruleSet), targetR: targetROf(roof, site) };
+}
+
+/**
+ * Heights read on the finished roof, judged like every other surface.
+ * @param layoutId of the layout that was laid
+ * @param readings heights in in above the lowest outlet at numbered check points; points without a reading keep the design
+ * @returns null when the layout or none of the points is known
+ */
+export function assessAsBuilt(
+  roof: Roof,
+  ruleSet: RuleSet,
+  layoutId: string,
+  readings: readonly AsBuiltReading[],
+): AsBuiltReport | null {
+  const context = groundwork(roof, ruleSet);
+  const built = builtLayouts(context, context.plans).find(({ plan }) => plan.id === layoutId);
+  return built === undefined ? null : judgeAsBuilt(context, built, readings);
+}
+
 /**
  * The whole answer for one roof section under one rule set: pure, the same roof gives the same answer.
  * Order of thought: heights, ways out for the water, surface, layouts, membrane, materials, cautions.
@@ -131,14 +159,8 @@ const budgetOf = ({ allowedIn: _, ...budget }: Budget & { allowedIn: unknown }):
  * @param ruleSet from `ruleSetFor`
  */
 export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
-  const rain = rainFor(roof.place, ruleSet);
-  const bare = siteOf(roof);
-  const old = existingReport(bare, ruleSet, rain);
-  const plans = plansFor(bare, old.judgement);
-  const site = siteOf(roof, pointsOf(bare, plans));
-  const limits = limitsOf(site, ruleSet);
-  const targetR = targetROf(roof, site);
-  const context = { roof, site, ruleSet, rain };
+  const { old, plans, limits, ...context } = groundwork(roof, ruleSet);
+  const { site, rain, targetR } = context;
   const layouts = layoutsFor({ site, limits, ruleSet, rain, targetR }, plans).map((layout): Layout => {
     const { required, note, inletAboveLowIn, source } = overflowOf(context, layout, layout.rejected === null);
     return { ...layout, overflow: { required, note, inletIn: inletAboveLowIn, source } };

@@ -5,20 +5,20 @@ import { slopeInPerFt } from '../geometry/plane.ts';
 import { distanceFt } from '../geometry/vector.ts';
 import type { DesignRain } from '../outlets/rain.ts';
 import { rateOutlets } from '../outlets/rate-all.ts';
-import type { CheckPoint, FacetReport, Layout, NailerPiece, Rejection } from '../report/types.ts';
+import type { FacetReport, Layout, Rejection } from '../report/types.ts';
 import { areaReports, arrowsOf, creaseReports, flatReports, pondReport } from '../report/water.ts';
-import { placeWords } from '../report/words.ts';
 import type { Point } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
-import { nextSlot } from '../surface/mesh.ts';
 import { groupOf } from './bands.ts';
 import { coneBoardFt } from './bound.ts';
 import type { Built } from './build.ts';
 import { buildUpAt, gradeOf, heightRejection, type LimitUse, usesOf, waterRejection } from './check.ts';
+import { checkPointsOf } from './check-points.ts';
 import { facetsOf } from './facets.ts';
 import type { Limit } from './limits.ts';
+import { nailersOf } from './nailers.ts';
 import { effectiveR, momentsOf, rOf } from './thermal.ts';
 import { tile } from './tiling.ts';
 
@@ -52,80 +52,6 @@ function baseForTarget(
     return { baseIn, fits: Math.min(Number.POSITIVE_INFINITY, ...left) >= baseIn - 1e-9 };
   }
   return null;
-}
-
-/** Marks to check with a level: outlets, corners, ends of valleys and ridges. */
-function checkPoints(site: Site, built: Built, buildUp: (p: Point) => number | null): CheckPoint[] {
-  const { mesh, creases } = built.judgement;
-  const zeroIn = Math.min(...mesh.z);
-  const spots: Point[] = [];
-  const add = (p: Point): void => {
-    if (!spots.some((q) => distanceFt(p, q) < 0.5)) spots.push(p);
-  };
-  for (const start of built.starts) if (start.kind === 'point') add(start.at);
-  for (const p of site.outline) add(p);
-  for (const { from, to, lengthFt } of [...creases].sort((a, b) => b.lengthFt - a.lengthFt)) {
-    if (lengthFt < 2 || spots.length >= 40) continue;
-    add(from);
-    add(to);
-  }
-  return spots.flatMap((at, i): CheckPoint[] => {
-    const used = buildUp(at);
-    const vertex = mesh.points.findIndex((p) => distanceFt(p, at) < 1e-3);
-    if (used === null || vertex < 0) return [];
-    return [
-      {
-        id: String(i + 1),
-        at,
-        where: placeWords(site.edges, at),
-        heightIn: mesh.z[vertex] - zeroIn,
-        thicknessIn: used,
-      },
-    ];
-  });
-}
-
-/** Wood at the edges: its height at both ends of every straight stretch. */
-function nailersOf(site: Site, built: Built, buildUp: (p: Point) => number | null): NailerPiece[] {
-  const { mesh } = built.judgement;
-  const out: NailerPiece[] = [];
-  for (const edge of site.edges) {
-    const dir: Point = [(edge.to[0] - edge.from[0]) / edge.lengthFt, (edge.to[1] - edge.from[1]) / edge.lengthFt];
-    const place = (p: Point): number => (p[0] - edge.from[0]) * dir[0] + (p[1] - edge.from[1]) * dir[1];
-    const on = new Map<string, Point>();
-    for (let slot = 0; slot < mesh.corners.length; slot++) {
-      if (mesh.across[slot] >= 0) continue;
-      for (const id of [mesh.corners[slot], mesh.corners[nextSlot(slot)]]) {
-        const p = mesh.points[id];
-        const t = place(p);
-        const off = Math.abs((p[0] - edge.from[0]) * dir[1] - (p[1] - edge.from[1]) * dir[0]);
-        if (off < 1e-3 && t > -1e-3 && t < edge.lengthFt + 1e-3) on.set(t.toFixed(3), p);
-      }
-    }
-    const line = [...on.values()]
-      .sort((a, b) => place(a) - place(b))
-      .flatMap((p) => {
-        const t = buildUp(p);
-        return t === null ? [] : [{ p, t }];
-      });
-    let from = line[0];
-    for (let i = 1; i < line.length; i++) {
-      const next = line[i + 1];
-      const [here, before] = [line[i], line[i - 1]];
-      const bends =
-        next === undefined ||
-        Math.abs(
-          (here.t - before.t) / Math.max(distanceFt(before.p, here.p), 1e-9) -
-            (next.t - here.t) / Math.max(distanceFt(here.p, next.p), 1e-9),
-        ) > 1e-3;
-      if (!bends) continue;
-      const lengthFt = distanceFt(from.p, here.p);
-      if (lengthFt > 0.05)
-        out.push({ edge: edge.label, from: from.p, to: here.p, lengthFt, startIn: from.t, endIn: here.t });
-      from = here;
-    }
-  }
-  return out;
 }
 
 function boundOf(built: Built, boardFt: number): Layout['bound'] {
@@ -225,7 +151,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     creases: creaseReports(judgement),
     arrows: arrowsOf(judgement, moments.areaSqFt / 60),
     ...tiling,
-    checkPoints: checkPoints(site, built, buildUp),
+    checkPoints: checkPointsOf(site, built),
     nailers: nailersOf(site, built, buildUp),
     cornerHeights: site.outline.flatMap((at) => {
       const thicknessIn = buildUp(at);

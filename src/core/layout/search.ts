@@ -71,14 +71,17 @@ function gentlerVariant(context: LayoutContext, built: Built): Built | null {
   return build(site, plan, next, 0, built.ground);
 }
 
-/** All layouts: offered ones first, the best of them leading, then the rejected ones with what they break. */
-export function layoutsFor(context: LayoutContext, plans: readonly LayoutPlan[]): Layout[] {
-  const { site } = context;
-  const built = plans.map((plan) => buildPlan(site, plan));
+/** Every plan built, with the variants that the first one suggests. */
+export function builtLayouts(context: LayoutContext, plans: readonly LayoutPlan[]): Built[] {
+  const built = plans.map((plan) => buildPlan(context.site, plan));
   const first = built[0];
   const variants = first === undefined ? [] : [steeperVariant(context, first), gentlerVariant(context, first)];
-  const all = [...built, ...variants.filter((v): v is Built => v !== null)];
-  return all
+  return [...built, ...variants.filter((v): v is Built => v !== null)];
+}
+
+/** All layouts: offered ones first, the best of them leading, then the rejected ones with what they break. */
+export function layoutsFor(context: LayoutContext, plans: readonly LayoutPlan[]): Layout[] {
+  return builtLayouts(context, plans)
     .map((one) => ({ plan: one.plan, layout: layoutReport(context, one) }))
     .sort((a, b) => rank(a) - rank(b))
     .map(({ layout }) => layout);
@@ -100,6 +103,8 @@ function edgeWorkBoardFt(plan: LayoutPlan): number {
 /** Offered before rejected, good valleys before slow ones, then by boards, levelling and work at the edges. */
 function rank({ layout, plan }: { layout: Layout; plan: LayoutPlan }): number {
   const cost = layout.volumeBoardFt + layout.levellingBoardFt + edgeWorkBoardFt(plan);
-  const grade = layout.valleyGrade === 'good' ? 0 : 1e7;
+  // What needs somebody's leave first never leads.
+  const unasked = plan.edges.some(({ id, edge }) => plan.newEdges.has(id) && edge.mayDrain !== 'yes');
+  const grade = (layout.valleyGrade === 'good' ? 0 : 1e7) + (unasked ? 1e8 : 0);
   return (layout.rejected === null ? 0 : 1e9) + grade + cost;
 }

@@ -408,3 +408,24 @@ export interface Assessment {
   assumed: readonly Assumption[];
   workings: readonly Working[];
 }
+
+/** The roof as it was laid, by the heights that were read at the check points. */
+export interface AsBuiltReport {
+  layoutId: string;
+  points: readonly {
+    id: string;
+    where: string;
+    designIn: number;
+    readIn: number;
+    differenceIn: number;
+    outOfTolerance: boolean;
+  }[];
+  drained: boolean;
+  /** One sentence. */
+  judgement: string;
+  ponds: readonly PondReport[];
+  leastFaceSlopeInPerFt: number | null;
+  leastValleySlopeInPerFt: number | null;
+  /** What to lift or shave, worst first. */
+  advice: readonly string[];
+}

@@ -98,7 +98,7 @@ export function meshOf(patches: readonly Patch[], extra: readonly Point[] = []):
   return assemble(joints.points, triangles, patch);
 }
 
-/** Extra points that fall inside a triangle split it in three. */
+/** Extra points inside a triangle split it in three, on one of its sides in two. */
 function withInner(
   triangles: [number, number, number][],
   joints: Joints,
@@ -107,18 +107,23 @@ function withInner(
   let out = triangles;
   for (const p of extra) {
     const id = joints.add(p);
-    out = out.flatMap((t): [number, number, number][] => {
-      const [a, b, c] = t.map((k) => joints.points[k]);
-      const parts = [signedAreaSqFt([a, b, p]), signedAreaSqFt([b, c, p]), signedAreaSqFt([c, a, p])];
-      if (t.includes(id) || parts.some((part) => part <= 0)) return [t];
-      return [
-        [t[0], t[1], id],
-        [t[1], t[2], id],
-        [t[2], t[0], id],
-      ];
-    });
+    out = out.flatMap((t): [number, number, number][] => (t.includes(id) ? [t] : splitAt(t, id, joints.points)));
   }
   return out;
+}
+
+function splitAt(t: [number, number, number], id: number, points: readonly Point[]): [number, number, number][] {
+  const [a, b, c] = t;
+  const share = (x: number, y: number): number => signedAreaSqFt([points[x], points[y], points[id]]);
+  const whole = signedAreaSqFt([points[a], points[b], points[c]]);
+  const sides: [number, number][] = [
+    [a, b],
+    [b, c],
+    [c, a],
+  ];
+  const shares = sides.map(([x, y]) => share(x, y) / whole);
+  if (shares.some((s) => s < -1e-9)) return [t];
+  return sides.flatMap(([x, y], k): [number, number, number][] => (shares[k] > 1e-9 ? [[x, y, id]] : []));
 }
 
 function assemble(
