@@ -20,7 +20,7 @@ const byRank = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]
 
 function compact(value: unknown, key = ''): unknown {
   if (Array.isArray(value)) {
-    return value.length === 0 && !keepEmpty.has(key) ? undefined : value.map((item) => compact(item));
+    return value.length === 0 && !keepEmpty.has(key) ? undefined : value.map((item) => compact(item) ?? {});
   }
   if (typeof value !== 'object' || value === null) return value ?? undefined;
   const entries = Object.entries(value)

@@ -15,7 +15,7 @@ import type {
   RawSlopeRule,
   RawWind,
 } from './schema.ts';
-import { stateLetters, townAndState } from './us-states.ts';
+import { stateLetters, townAndState } from './town-and-state.ts';
 
 /** A rain rate says nothing without its duration and return period: a bare one is asked about. */
 function readRain(raw: RawPlace['rain'], path: string, log: InputLog): Rain | null {

@@ -164,9 +164,9 @@ function missingSide(walked: Walked, gap: Gap): Proposal[] {
 
 function reportGap(walked: Walked, gap: Gap, path: string, log: InputLog): void {
   const bearing = (Math.atan2(gap.east, gap.north) * 180) / Math.PI;
-  const where = `${feetInches(gap.lengthFt)} ${compassPoint(bearing)} of its start, the first side counted as running east`;
+  const where = `${plainNumber(gap.lengthFt * 12, 2)} in ${compassPoint(bearing)} of its start, the first side counted as running east`;
   log.problem(path, 'does-not-close', `the walk does not close: it ends ${where} (${partIn(gap)}).`, {
-    got: feetInches(gap.lengthFt),
+    got: `${plainNumber(gap.lengthFt * 12, 2)} in`,
     instead: `the leg that was read wrong, or one that was left out; up to ${inches(CLOSES_WITHIN_FT * 12)} or 1 part in 500 is spread over the sides`,
     proposals: [...legRepairs(walked.legs, gap), ...missingSide(walked, gap)],
   });

@@ -54,8 +54,8 @@ test('a side without length, a repeated corner', () => {
 
 test('a walk that does not close says the gap, its direction and which leg would close it', () => {
   const [problem] = problemsOf(fixture('walk-open'));
-  expect(problem).toMatchObject({ path: 'outline.walk', code: 'does-not-close', got: '2′-0″' });
-  expect(problem.message).toMatch(/2′-0″ E of its start.*1 part in 53/);
+  expect(problem).toMatchObject({ path: 'outline.walk', code: 'does-not-close', got: '24 in' });
+  expect(problem.message).toMatch(/24 in E of its start.*1 part in 53/);
   expect(problem.proposals?.map(({ value }) => value)).toEqual([28, 30]);
 });
 

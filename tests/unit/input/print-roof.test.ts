@@ -153,20 +153,18 @@ const existing = fc.record({
   readOn: fc.constantFrom('covering' as const, 'deck' as const),
   buildUpIn: or(size(20)),
   seenPonds: fc.array(
-    fc
-      .record({
-        outline: or(
-          fc.constant([
-            [1, 1],
-            [5, 1],
-            [5, 5],
-          ] as [number, number][]),
-        ),
-        at: or(place),
-        depthIn: or(size(6)),
-        hoursAfterRain: or(size(100)),
-      })
-      .filter((pond) => Object.values(pond).some((value) => value !== null)),
+    fc.record({
+      outline: or(
+        fc.constant([
+          [1, 1],
+          [5, 1],
+          [5, 5],
+        ] as [number, number][]),
+      ),
+      at: or(place),
+      depthIn: or(size(6)),
+      hoursAfterRain: or(size(100)),
+    }),
     { maxLength: 2 },
   ),
   seenDryAfter48h: or(yesNo),
