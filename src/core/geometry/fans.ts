@@ -14,7 +14,7 @@ export interface Fan {
   /** Direction of the closed edges on the right and on the left; null for an open, full-circle fan. */
   right: Point | null;
   left: Point | null;
-  /** Fans at the far ends of those closed edges. */
+  /** Fans at the next corners along those walls. */
   wallEnds: number[];
   /** Wider than a straight line: water can turn round this corner. */
   reflex: boolean;
@@ -27,6 +27,9 @@ export interface Fans {
   /** Fans of each vertex. */
   ofVertex: readonly (readonly number[])[];
 }
+
+/** A vertex nearer than this to the line of its neighbours is no corner. */
+const STRAIGHT_FT = 3e-5;
 
 const away = (from: Point, to: Point): Point => [to[0] - from[0], to[1] - from[1]];
 
@@ -75,10 +78,23 @@ export function findFans({ points, corners, across }: Triangulation): Fans {
       reflex: closed && angle > Math.PI + 1e-7,
     });
   }
+  const rightOf = (fan: Fan): number => ofSlot[next(fan.slots[0], 1)];
+  const leftOf = (fan: Fan): number => ofSlot[next(fan.slots[fan.slots.length - 1], 2)];
   for (const fan of fans) {
     if (fan.right === null) continue;
-    const [first, last] = [fan.slots[0], fan.slots[fan.slots.length - 1]];
-    fan.wallEnds.push(ofSlot[next(first, 1)], ofSlot[next(last, 2)]);
+    fan.wallEnds.push(alongWall(fans, rightOf(fan), rightOf), alongWall(fans, leftOf(fan), leftOf));
   }
   return { fans, ofSlot, ofVertex };
+}
+
+/** Follows a wall over vertices that only rounding keeps from being straight. */
+function alongWall(fans: readonly Fan[], start: number, onward: (fan: Fan) => number): number {
+  let at = start;
+  for (let step = 0; step < fans.length && isStraight(fans[at]); step++) at = onward(fans[at]);
+  return at;
+}
+
+function isStraight({ right, left }: Fan): boolean {
+  if (right === null || left === null || dot(right, left) >= 0) return false;
+  return Math.abs(cross(right, left)) / Math.hypot(left[0] - right[0], left[1] - right[1]) < STRAIGHT_FT;
 }
