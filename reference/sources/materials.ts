@@ -87,4 +87,24 @@ export const materialSources = {
     publisher: 'trade association',
     edition: '2019',
   },
+  'ufgs-07600': {
+    title: 'Unified Facilities Guide Specifications, section 07600 (flashing and sheet metal)',
+    publisher: 'US Department of Defense',
+    edition: null,
+  },
+  'county-re-roof': {
+    title: 'Project specification of a county building re-roof (single-ply)',
+    publisher: 'a county government',
+    edition: null,
+  },
+  'edge-fastening-2006': {
+    title: 'Column on the 2003 and 2006 rules for more fasteners at perimeter and corners of insulation boards',
+    publisher: 'trade association',
+    edition: '2006',
+  },
+  'state-debris-factors': {
+    title: 'Construction and demolition debris conversion factors',
+    publisher: 'State of California',
+    edition: null,
+  },
 } as const satisfies Record<string, Source>;
