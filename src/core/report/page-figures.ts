@@ -33,4 +33,5 @@ export const orNotKnown = (value: number | null, print: (known: number) => strin
   value === null ? NOT_KNOWN : print(value);
 
 /** "1 drain", "3 drains". */
-export const counted = (n: number, one: string, many = `${one}s`): string => `${plainNumber(n)} ${n === 1 ? one : many}`;
+export const counted = (n: number, one: string, many = `${one}s`): string =>
+  `${plainNumber(n)} ${n === 1 ? one : many}`;

@@ -1,0 +1,85 @@
+import { depthFigure } from '../core/report/page-figures.ts';
+import type { Assessment } from '../core/report/types.ts';
+import { area, feetInches } from '../units/print.ts';
+import { type DrawList, line, type Mark, polygon } from './draw-list.ts';
+import { dimensionStrings, edgeWords } from './edge-strings.ts';
+import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
+import { flowMarks } from './flow-marks.ts';
+import { FreeRoom } from './free-room.ts';
+import { innerLines } from './inner-lines.ts';
+import { lettersAcross, sheetFor, sheetMarks } from './sheet.ts';
+import { flatMarks, flatWords, pondDepths, pondMarks } from './water-marks.ts';
+
+/** "30′-0″ by 24′-0″" of the plan's box. */
+function sizeWords(assessment: Assessment): string {
+  const { plan } = sheetFor(assessment.plan.outline);
+  return `${feetInches(plan.maxX - plan.minX)} by ${feetInches(plan.maxY - plan.minY)}`;
+}
+
+function describe(assessment: Assessment): string {
+  const { existing, section } = assessment;
+  const ponds = existing.ponds.map(
+    (pond) => `Water ${depthFigure(pond.greatestDepthIn)} deep over ${area(pond.areaSqFt)}, ${pond.where}.`,
+  );
+  const flat = existing.undrainedAreaSqFt > 0.5 ? `${area(existing.undrainedAreaSqFt)} lie level.` : '';
+  const ways = existing.outlets.map(({ label }) => label).join(', ');
+  return [
+    `Plan of the roof as it is, ${sizeWords(assessment)} over all, ${area(section.areaSqFt)}.`,
+    ways === '' ? 'No way out for water is known.' : `Water leaves at: ${ways}.`,
+    ...ponds,
+    flat,
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
+}
+
+/** Inner boundaries of the drainage areas, each once. */
+export const areaLines = (assessment: Assessment, areas: Assessment['existing']['areas']): Mark[] =>
+  innerLines(
+    areas.flatMap(({ outline, holes }) => [outline, ...holes]),
+    [assessment.plan.outline, ...assessment.plan.curbs.map((curb) => curb.outline)],
+  ).map(([a, b]) => line(a, b, 'area'));
+
+/** More ground than this lying level leaves no drainage areas worth a line. */
+const MOSTLY_LEVEL = 0.5;
+
+/** The roof as it is: where water stands, which way it runs, and where it leaves. */
+export function planBefore(assessment: Assessment): DrawList {
+  const { plan, existing, section } = assessment;
+  const sheet = sheetFor(plan.outline, lettersAcross(existing.outlets.length));
+  const { letterFt } = sheet;
+  const room = new FreeRoom(sheet);
+  room.takeSides(plan.outline);
+  const edges = edgeWords(plan.edges, letterFt);
+  const strings = dimensionStrings(plan.outline, letterFt);
+  room.takeWords([...edges, ...strings]);
+  const outlets = outletMarks(existing.outlets, letterFt, room);
+  const curbs = curbMarks(plan, letterFt, room);
+  const depths = pondDepths(existing.ponds, letterFt, room);
+  const pipes = pipeMarks(plan, letterFt, room, plan.pipes.length < 10);
+  const level = flatWords(existing, letterFt, room);
+  const arrows = flowMarks(existing.arrows, plan.outline, letterFt, room);
+  const mostlyLevel = existing.undrainedAreaSqFt > MOSTLY_LEVEL * section.areaSqFt;
+  return {
+    title: 'The roof as it is',
+    description: describe(assessment),
+    box: sheet.box,
+    letterFt,
+    marks: [
+      polygon(plan.outline, 'sheet'),
+      ...pondMarks(existing.ponds, existing.surface),
+      ...flatMarks(existing.flats, letterFt),
+      ...(mostlyLevel ? [] : areaLines(assessment, existing.areas)),
+      ...arrows,
+      polygon(plan.outline, null, 'outline'),
+      ...curbs,
+      ...pipes,
+      ...outlets,
+      ...level,
+      ...depths,
+      ...edges,
+      ...strings,
+      ...sheetMarks(sheet),
+    ],
+  };
+}
