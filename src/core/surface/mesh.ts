@@ -35,6 +35,14 @@ function withoutSpikes(ids: readonly number[]): number[] {
   return ring.length > 2 ? ring : [];
 }
 
+function withoutFlattest(ring: readonly number[], points: readonly Point[]): number[] {
+  const n = ring.length;
+  const areaAt = (i: number): number =>
+    Math.abs(signedAreaSqFt([points[ring[(i + n - 1) % n]], points[ring[i]], points[ring[(i + 1) % n]]]));
+  const flattest = ring.reduce((best, _, i) => (areaAt(i) < areaAt(best) ? i : best), 0);
+  return ring.filter((_, i) => i !== flattest);
+}
+
 /** Triangles of a convex ring that may have further vertices on its sides: the fullest ear first. */
 function ears(ids: readonly number[], points: readonly Point[]): [number, number, number][] {
   const out: [number, number, number][] = [];
@@ -56,7 +64,11 @@ function ears(ids: readonly number[], points: readonly Point[]): [number, number
         best = i;
       }
     }
-    if (best < 0) return out;
+    // Nothing but points on one line is left at every ear: the flattest point carries no area.
+    if (best < 0) {
+      ring = withoutFlattest(ring, points);
+      continue;
+    }
     const n = ring.length;
     out.push([ring[(best + n - 1) % n], ring[best], ring[(best + 1) % n]]);
     ring = ring.filter((_, i) => i !== best);

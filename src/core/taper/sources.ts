@@ -88,6 +88,20 @@ interface Candidate {
   duty: Duty;
 }
 
+/** Two ways to a corner that differ by less are equally long. */
+const SAME_WAY_IN = 2e-6;
+
+/** The part of a new wedge that an earlier one of the same corner does not serve; null = nothing. */
+function unserved(wedge: Wedge, served: Wedge): Wedge | null {
+  if (wedge.left === served.left) {
+    return cross(wedge.right, served.right) > 1e-12 ? { right: wedge.right, left: served.right } : null;
+  }
+  if (wedge.right === served.right) {
+    return cross(served.left, wedge.left) > 1e-12 ? { right: served.left, left: wedge.left } : null;
+  }
+  return wedge;
+}
+
 /** Sorted list, greatest first, so that the least is popped from the end. */
 function insert(queue: Candidate[], item: Candidate): void {
   let [lo, hi] = [0, queue.length];
@@ -121,9 +135,11 @@ export function spread(
       const fan = fans.fans[id];
       if (!fan.reflex || (source.line === null && distanceFt(fan.at, source.at) === 0)) continue;
       const levelIn = source.levelIn + sourceRiseIn(source, fan.at);
-      if (levelIn >= (settled.get(id) ?? Number.POSITIVE_INFINITY) - 1e-9) continue;
+      const best = settled.get(id) ?? Number.POSITIVE_INFINITY;
+      // Where two ways are equally long the corner serves what either of them cannot see.
+      if (levelIn > best + (pattern.convex ? SAME_WAY_IN : -1e-9)) continue;
       const toward = source.line ? inward(source.line.along) : direction(source.at, fan.at);
-      settled.set(id, levelIn);
+      settled.set(id, Math.min(best, levelIn));
       insert(queue, { outlet: source.outlet, fan: id, levelIn, duty: pattern.convex ? shadowOf(fan, toward) : 'all' });
     }
   };
@@ -157,9 +173,23 @@ export function spread(
       for (const id of fansAt(p)) fromFan(`${outlet.id}/${i}/${id}`, outlet.id, fans.fans[id], outlet.levelIn, 'all');
     });
   }
+  const served = new Map<number, Wedge[]>();
   for (let next = queue.pop(); next !== undefined; next = queue.pop()) {
-    if (next.levelIn > (settled.get(next.fan) ?? Number.POSITIVE_INFINITY)) continue;
-    fromFan(`${CORNER}${next.fan}`, next.outlet, fans.fans[next.fan], next.levelIn, next.duty);
+    const { fan, outlet, levelIn, duty } = next;
+    if (levelIn > (settled.get(fan) ?? Number.POSITIVE_INFINITY) + (pattern.convex ? SAME_WAY_IN : 0)) continue;
+    const done = served.get(fan) ?? [];
+    let rest: Duty = duty;
+    if (typeof duty === 'object') {
+      const left = done.reduce<Wedge | null>(
+        (wedge, before) => (wedge === null ? null : unserved(wedge, before)),
+        duty,
+      );
+      if (left === null) continue;
+      rest = left;
+      done.push(duty);
+    } else if (served.has(fan)) continue;
+    served.set(fan, done);
+    fromFan(`${CORNER}${fan} ${done.length}`, outlet, fans.fans[fan], levelIn, rest);
   }
   return sources;
 }
