@@ -228,7 +228,7 @@ function upstream(mesh: SurfaceMesh, beam: Beam, out: AreaPiece[], beams: Beam[]
     cut(triangle, (p) => place(p) - lo),
     (p) => hi - place(p),
   );
-  if (strip.length < 3 || signedAreaSqFt(strip) <= 0) return;
+  // A thin triangle adds no area of its own, but what lies behind it does.
   if (!isSliver(strip)) out.push({ ring: strip, outlet: beam.outlet });
   for (const slot of [nextSlot(beam.slot), nextSlot(nextSlot(beam.slot))]) {
     const twin = twinSlot(mesh, slot);

@@ -74,8 +74,9 @@ function resolve(cells: readonly Cell[]): Patch[][] {
     for (const piece of cell.pieces) {
       let rings: { ring: Convex; box: Box }[] = [piece];
       for (const j of near[i]) {
+        if (rings.length === 0) break;
+        if (!boxesOverlap(piece.box, cells[j].box)) continue;
         for (const rival of cells[j].pieces) {
-          if (rings.length === 0) break;
           if (!boxesOverlap(piece.box, rival.box)) continue;
           rings = rings.flatMap((r) => {
             if (!boxesOverlap(r.box, rival.box)) return [r];
