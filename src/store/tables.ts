@@ -1,0 +1,42 @@
+import type Database from 'libsql';
+
+const VERSION = 1;
+
+/** Texts that were replaced stay in `past_texts`: nothing that was typed is lost. */
+const tables = `
+  CREATE TABLE roofs (
+    id TEXT PRIMARY KEY,
+    label TEXT NOT NULL,
+    text TEXT NOT NULL,
+    draft TEXT,
+    answers TEXT,
+    created TEXT NOT NULL,
+    updated TEXT NOT NULL
+  );
+  CREATE TABLE past_texts (
+    roof_id TEXT NOT NULL REFERENCES roofs (id),
+    text TEXT NOT NULL,
+    saved TEXT NOT NULL
+  );
+  CREATE TABLE as_built (
+    roof_id TEXT NOT NULL REFERENCES roofs (id),
+    layout_id TEXT NOT NULL,
+    typed TEXT NOT NULL,
+    read TEXT NOT NULL,
+    saved TEXT NOT NULL
+  );
+  CREATE INDEX as_built_of_layout ON as_built (roof_id, layout_id);
+`;
+
+/**
+ * Makes the tables in a new database.
+ * @returns true when the database was new
+ * @throws Error when the file was written by a later version of this program
+ */
+export function migrate(db: InstanceType<typeof Database>): boolean {
+  const { user_version: version } = db.prepare('PRAGMA user_version').get() as { user_version: number };
+  if (version > VERSION) throw new Error(`the database has version ${version}; this program reads up to ${VERSION}`);
+  if (version === VERSION) return false;
+  db.exec(`BEGIN; ${tables} PRAGMA user_version = ${VERSION}; COMMIT;`);
+  return true;
+}
