@@ -1,34 +1,48 @@
-import type { MembraneId } from '../../../reference/membranes/options.ts';
-import type { AttachmentChoice } from '../membrane/attachment.ts';
-import type { Finding, Layout, MaterialLine } from '../report/types.ts';
-import type { Site } from '../site/site.ts';
+import type { Finding, MaterialLine } from '../report/types.ts';
+import { attachmentLines } from './attachment.ts';
+import { boardLines } from './boards.ts';
+import { pliesOf } from './covering.ts';
+import { deckRepairLines, expectedSheets } from './deck-repair.ts';
+import { edgeLines } from './edges.ts';
+import { flashingLines } from './flashings.ts';
+import { glueLines } from './glue.ts';
+import { jobOf, type TakeOffInput } from './job.ts';
+import { builtUpLines, liquidLines } from './liquid.ts';
+import { stripsOf } from './strips.ts';
+import { tearOffLines } from './tear-off.ts';
+import { waterLines } from './water.ts';
 
-export interface TakeOffInput {
-  site: Site;
-  layout: Layout;
-  membrane: MembraneId | null;
-  attachment: AttachmentChoice | null;
-}
+export type { TakeOffInput };
 
 export interface TakeOff {
   lines: readonly MaterialLine[];
   findings: readonly Finding[];
 }
 
-/** Everything to order for one layout and covering. */
-export function takeOff({ layout }: TakeOffInput): TakeOff {
-  const lines = layout.boards.map(
-    (board, i): MaterialLine => ({
-      id: `board-${i}`,
-      group: 'Boards',
-      item: `Tapered board ${board.mark}`,
-      quantity: board.net,
-      unit: 'boards',
-      orderQuantity: board.order,
-      orderUnit: 'boards',
-      basis: 'one new board for every piece on the plan, one spare per ten',
-      source: null,
-    }),
-  );
-  return { lines, findings: [] };
+/**
+ * Everything to order for one layout and covering, in the order in which it is needed on the job.
+ * Every line has its net amount, the amount to buy in the unit in which it is sold, and how it came about.
+ * Without a covering the boards, edges and water are still listed.
+ */
+export function takeOff(input: TakeOffInput): TakeOff {
+  const job = jobOf(input);
+  const strips = stripsOf(job);
+  const plies = pliesOf(job, strips);
+  const held = attachmentLines(job, plies[0]?.plan ?? null);
+  return {
+    lines: [
+      ...tearOffLines(job, expectedSheets(job)?.likely ?? 0),
+      ...deckRepairLines(job),
+      ...boardLines(job),
+      ...held.lines,
+      ...edgeLines(job),
+      ...plies.map(({ line }) => line),
+      ...liquidLines(job, strips),
+      ...builtUpLines(job, strips),
+      ...glueLines(job, plies, strips),
+      ...flashingLines(job, strips),
+      ...waterLines(job),
+    ],
+    findings: held.findings,
+  };
 }
