@@ -37,6 +37,18 @@ export const insulationBases = [
   },
 ] as const satisfies readonly InsulationBasis[];
 
+/**
+ * Label R of one board by its thickness: R = a t + b t^2 fitted to the programme values since 2014 (5.6, 11.4, 17.4 and
+ * 23.6 at 1, 2, 3 and 4 in). Another page prints 5.7 at 1 in.
+ */
+export const labelRFit = {
+  perIn: 5.5,
+  perIn2: 0.1,
+  source: 'practice',
+  at: 'programme values, ASTM C1289-13',
+  grade: 'practice',
+} as const;
+
 /** Films inside and outside plus deck, h ft2 F/Btu: 0.61 inside (heat up) and 0.17 outside. */
 export const filmsR = {
   value: 0.78,

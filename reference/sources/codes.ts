@@ -2,6 +2,22 @@ import type { Source } from '../source.ts';
 
 /** Building, plumbing and load documents, and the trade texts from which the drainage tables were read. */
 export const codeSources = {
+  'state-energy-taper': {
+    title: 'Washington State Energy Code, WAC 51-11C-610226, Tables A102.2.6(1) and (2)',
+    publisher: 'State of Washington',
+    edition: '51-11C',
+  },
+  'ashrae-trans-117': {
+    title: 'ASHRAE Transactions 117 part 1, thermal performance of tapered insulation',
+    publisher: 'ASHRAE',
+    edition: '2011',
+  },
+  'square-point-picking': {
+    title: 'Square point picking, closed forms of mean distances',
+    publisher: 'an online mathematics handbook',
+    edition: null,
+  },
+
   'irc-2018': { title: 'International Residential Code', publisher: 'International Code Council', edition: '2018' },
   'irc-2021': { title: 'International Residential Code', publisher: 'International Code Council', edition: '2021' },
   'irc-2024': { title: 'International Residential Code', publisher: 'International Code Council', edition: '2024' },

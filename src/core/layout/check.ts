@@ -9,6 +9,7 @@ import type { Site } from '../site/site.ts';
 import type { Patch } from '../surface/patch.ts';
 import type { Built } from './build.ts';
 import type { Limit } from './limits.ts';
+import { momentsOf } from './thermal.ts';
 
 /** Two percent, which the rules print beside 1/4 in per ft. */
 const PRINTED_IN_PER_FT = 0.24;
@@ -85,6 +86,14 @@ export function waterRejection(site: Site, built: Built): Rejection | null {
     why,
     relax,
   });
+  const reached = momentsOf(built.thickness).areaSqFt;
+  if (site.section.areaSqFt - reached > 1e-2) {
+    return reject(
+      'a part of the section',
+      `${Math.round(site.section.areaSqFt - reached)} sq ft of it have no outlet`,
+      'Add an outlet there.',
+    );
+  }
   if (judgement.trappedSqFt > 1e-3)
     return reject('the section', `${Math.round(judgement.trappedSqFt)} sq ft have no way out`, 'Add an outlet there.');
   const pond = judgement.ponds[0];

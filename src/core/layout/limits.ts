@@ -1,5 +1,5 @@
 import { leastFlashing } from '../../../reference/flashing.ts';
-import { coverBoard, insulationBases } from '../../../reference/insulation.ts';
+import { coverBoard } from '../../../reference/insulation.ts';
 import type { Cited } from '../../../reference/sources.ts';
 import { feetInches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
@@ -9,6 +9,7 @@ import type { Edge, Opening, Point } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import { onSide, type SiteEdge, sideLengthFt, valueAlong } from '../site/edges.ts';
 import { outletPoint, type Site } from '../site/site.ts';
+import { labelR } from './thermal.ts';
 
 /** A height that the new roof must respect, at a stretch or a spot. */
 export interface Limit extends Budget {
@@ -53,7 +54,7 @@ function finished(site: Site, draft: Draft): Limit {
     clearIn,
     availableIn,
     boardsIn,
-    rAvailable: boardsIn === null ? null : Math.max(0, boardsIn) * insulationBases[0].rPerIn + coverBoard.r,
+    rAvailable: boardsIn === null ? null : labelR(Math.max(0, boardsIn)) + coverBoard.r,
     source: source === null ? null : sourceNote(source),
   };
 }

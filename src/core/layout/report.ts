@@ -54,6 +54,19 @@ function baseForTarget(
   return null;
 }
 
+/** The cone at the full slope: the same cone stretched where all outlets start at one height. */
+function strictBoardFt(
+  { section, starts, slopeInPerFt: full, thickness }: Built,
+  ownBoardFt: number,
+  least: number,
+): number {
+  const levels = starts.map(({ levelIn }) => levelIn);
+  const low = Math.min(...levels);
+  if (Math.max(...levels) - low > 1e-9) return coneBoardFt(section, starts, full).boardFt;
+  const flat = low * momentsOf(thickness).areaSqFt;
+  return flat + ((ownBoardFt - flat) * full) / least;
+}
+
 function boundOf(built: Built, boardFt: number): Layout['bound'] {
   const { judgement, starts, section, ground } = built;
   const level = ground.patches.every(({ plane }) => Math.hypot(plane.gx, plane.gy) < 1e-9);
@@ -63,13 +76,12 @@ function boundOf(built: Built, boardFt: number): Layout['bound'] {
   );
   if (!level || !(least > 0)) return null;
   const own = coneBoardFt(section, starts, least);
-  const strict = coneBoardFt(section, starts, built.slopeInPerFt);
   return {
     pathSlopeInPerFt: least,
     boardFt: own.boardFt,
     errorBoardFt: own.errorBoardFt,
     ratio: boardFt / own.boardFt,
-    strictConeBoardFt: strict.boardFt,
+    strictConeBoardFt: strictBoardFt(built, own.boardFt, least),
   };
 }
 

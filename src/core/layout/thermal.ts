@@ -1,10 +1,14 @@
-import { coverBoard, filmsR, insulationBases } from '../../../reference/insulation.ts';
+import { coverBoard, filmsR, insulationBases, labelRFit } from '../../../reference/insulation.ts';
 import { heightIn } from '../geometry/plane.ts';
 import { centroid, signedAreaSqFt } from '../geometry/vector.ts';
 import type { Patch } from '../surface/patch.ts';
 
 /** R of boards of this thickness with the cover board, label basis. */
 export const rOf = (boardsIn: number): number => boardsIn * insulationBases[0].rPerIn + coverBoard.r;
+
+/** Label R of one board of a thickness, h ft2 F/Btu. Source: fit to the programme values since 2014. */
+export const labelR = (thicknessIn: number): number =>
+  labelRFit.perIn * thicknessIn + labelRFit.perIn2 * thicknessIn ** 2;
 
 export interface Moments {
   areaSqFt: number;
