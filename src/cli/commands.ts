@@ -1,0 +1,140 @@
+import { readFileSync, statSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { assessReady, type ReadyRoof, readRoofText } from '../answer.ts';
+import { resultJson } from '../export/result-json.ts';
+import { problemLine } from '../input/problems.ts';
+import { roofFileJsonSchema } from '../input/schema.ts';
+import { assessText } from './assess-text.ts';
+
+/** Where the command writes; tests give their own. */
+export interface Streams {
+  out: (text: string) => void;
+  err: (text: string) => void;
+}
+
+const ANSWERED = 0;
+const BAD_INPUT = 2;
+const LARGEST_BYTES = 10_000_000;
+
+const usage = `rainpath: plans what replaces a flat roof section that ponds and leaks
+
+  npm run -s rainpath -- assess FILE [--json]       the answer as text, or as one JSON object
+  npm run -s rainpath -- papers FILE --out DIR      the pages of the three readers and result.json
+  npm run -s rainpath -- schema                     JSON Schema of the roof file
+  npm run -s rainpath -- serve [--port 4870]        the same in a browser
+
+FILE is a roof file (*.roof.json), or - for standard input.
+Exit codes: 0 answered, 2 the input has to be put right, 70 a fault of the program.
+`;
+
+/** Something in the command line or the file that the caller has to put right. */
+class BadInput extends Error {}
+
+function textOf(file: string): string {
+  try {
+    if (file === '-') return readFileSync(0, 'utf8');
+    const { size } = statSync(file);
+    if (size > LARGEST_BYTES) {
+      throw new BadInput(`file: ${file} has ${Math.ceil(size / 1e6)} MB. Write instead: one section, at most 10 MB.`);
+    }
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    if (error instanceof BadInput) throw error;
+    const reason = (error as NodeJS.ErrnoException).code === 'ENOENT' ? 'is not there' : 'cannot be read';
+    throw new BadInput(`file: ${file} ${reason}. Write instead: the path of a roof file.`);
+  }
+}
+
+function roofOf(file: string): ReadyRoof {
+  const reading = readRoofText(textOf(file));
+  if (!reading.ok) throw new BadInput(reading.problems.map(problemLine).join('\n'));
+  return reading;
+}
+
+function oneFile(command: string, rest: readonly string[]): string {
+  if (rest.length === 1) return rest[0];
+  throw new BadInput(
+    rest.length === 0
+      ? `command: ${command} needs a roof file. Write instead: ${command} back-section.roof.json.`
+      : `command: ${command} takes one roof file, not ${rest.length}. Write instead: one at a time.`,
+  );
+}
+
+function portOf(text: string | undefined): number | null {
+  if (text === undefined) return null;
+  const port = Number(text);
+  if (Number.isInteger(port) && port >= 0 && port <= 65_535) return port;
+  throw new BadInput(`--port: "${text}" is no port. Write instead: a whole number from 0 to 65535.`);
+}
+
+function optionsOf(args: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        json: { type: 'boolean' },
+        out: { type: 'string' },
+        port: { type: 'string' },
+        help: { type: 'boolean' },
+      },
+    });
+  } catch (error) {
+    throw new BadInput(
+      `command: ${(error as Error).message.split(/\. |\n/)[0]}. Write instead: one of --json, --out, --port.`,
+    );
+  }
+}
+
+async function answer(args: readonly string[], { out }: Streams): Promise<number> {
+  const { values, positionals } = optionsOf(args);
+  const [command, ...rest] = positionals;
+  if (values.help || command === 'help') {
+    out(usage);
+    return ANSWERED;
+  }
+  switch (command) {
+    case 'assess': {
+      const assessment = assessReady(roofOf(oneFile(command, rest)));
+      out(values.json ? resultJson(assessment) : assessText(assessment));
+      return ANSWERED;
+    }
+    case 'papers': {
+      const file = oneFile(command, rest);
+      if (values.out === undefined) throw new BadInput('--out: missing. Write instead: papers FILE --out DIR.');
+      const { writePapers } = await import('./papers.tsx');
+      out(`${(await writePapers(assessReady(roofOf(file)), values.out)).join('\n')}\n`);
+      return ANSWERED;
+    }
+    case 'schema':
+      out(`${JSON.stringify(roofFileJsonSchema(), null, 2)}\n`);
+      return ANSWERED;
+    case 'serve': {
+      const port = portOf(values.port);
+      const { serveRoofs } = await import('../server/serve.ts');
+      out(`Rainpath listens on ${await serveRoofs(port)} (stop with Ctrl-C).\n`);
+      return ANSWERED;
+    }
+    default:
+      throw new BadInput(
+        command === undefined
+          ? `command: missing. Write instead: assess, papers, schema or serve.\n\n${usage}`
+          : `command: "${command}" is none. Write instead: assess, papers, schema or serve.`,
+      );
+  }
+}
+
+/**
+ * Runs one command. Bad input is written to `err`, one line per problem with its path first.
+ * @returns the exit code: 0 answered, 2 bad input
+ * @throws any other error: a defect
+ */
+export async function run(args: readonly string[], streams: Streams): Promise<number> {
+  try {
+    return await answer(args, streams);
+  } catch (error) {
+    if (!(error instanceof BadInput)) throw error;
+    streams.err(`${error.message.trimEnd()}\n`);
+    return BAD_INPUT;
+  }
+}

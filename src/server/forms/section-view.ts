@@ -1,0 +1,178 @@
+import type { BoxView, GroupView, ProblemView } from '../../../views/forms/form-view.ts';
+import type { InputProblem } from '../../input/problems.ts';
+import { parseMeasure, printMeasure } from '../../units/parse-measure.ts';
+import { textOf } from './codec.ts';
+import { joined, nearestOf, valueAt } from './paths.ts';
+import { problemSentence } from './problems.ts';
+import { sideWords } from './sides.ts';
+import type { FieldSpec, GroupSpec, SectionSpec } from './spec.ts';
+
+export interface SectionView {
+  groups: readonly GroupView[];
+  problems: readonly ProblemView[];
+}
+
+type Options = BoxView['options'];
+
+const NOT_KNOWN = 'not known';
+
+function optionsOf(spec: FieldSpec, sides: readonly string[]): Options {
+  switch (spec.kind) {
+    case 'choice': {
+      const words = Object.entries(spec.options);
+      return words.some(([key]) => key === 'unknown') ? words : [['', spec.none ?? NOT_KNOWN], ...words];
+    }
+    case 'yes-no':
+      return [
+        ['', NOT_KNOWN],
+        ['yes', 'yes'],
+        ['no', 'no'],
+      ];
+    case 'side':
+      return sides.length === 0 ? [] : [['', 'choose one'], ...sides.map((words, i) => [String(i), words] as const)];
+    default:
+      return [];
+  }
+}
+
+/** The choice that stands for nothing said. */
+const emptyChoice = (options: Options): string => (options.some(([value]) => value === '') ? '' : 'unknown');
+
+/** What was read, where the text is more than a plain number. */
+function understoodOf(spec: FieldSpec, text: string): string | null {
+  if (spec.kind !== 'measure' || text === '' || /^-?[\d.]+$/.test(text)) return null;
+  const reading = parseMeasure(text, spec.field);
+  return reading.action === 'accept' ? printMeasure(reading.value, spec.field) : null;
+}
+
+const boxKinds: Partial<Record<FieldSpec['kind'], BoxView['box']>> = {
+  outline: 'area',
+  readings: 'area',
+  ring: 'area',
+};
+
+class Viewer {
+  readonly #file: unknown;
+  readonly #sides: readonly string[];
+  readonly #problems: readonly InputProblem[];
+  readonly shown = new Map<string, InputProblem[]>();
+
+  constructor(file: unknown, problems: readonly InputProblem[]) {
+    this.#file = file;
+    this.#problems = problems;
+    this.#sides = sideWords(file);
+  }
+
+  box(spec: FieldSpec, group: string, preset?: string): BoxView {
+    const id = joined(group, spec.key);
+    const text = preset ?? textOf(spec, valueAt(this.#file, id));
+    const known = optionsOf(spec, this.#sides);
+    const value = text === '' && known.length > 0 ? emptyChoice(known) : text;
+    // What the file has and the list does not stays to be chosen, so that sending the form changes nothing.
+    const options =
+      known.length === 0 || known.some(([key]) => key === value) ? known : [...known, [value, value] as const];
+    return {
+      id,
+      label: spec.label,
+      hint: spec.hint ?? null,
+      box: options.length > 0 ? 'select' : (boxKinds[spec.kind] ?? 'line'),
+      value,
+      options,
+      understood: understoodOf(spec, value),
+      problems: this.#said(id),
+    };
+  }
+
+  #said(id: string): string[] {
+    return (this.shown.get(id) ?? []).map(problemSentence);
+  }
+
+  entry(spec: GroupSpec, at: string, title: string, blank: boolean, side?: number): GroupView {
+    return {
+      id: at,
+      title,
+      note: null,
+      blank,
+      removeName: blank || spec.list?.blank === 0 ? null : `${at}.remove`,
+      problems: this.#said(at),
+      boxes: spec.fields.map((one) =>
+        this.box(one, at, side !== undefined && one.kind === 'side' ? String(side) : undefined),
+      ),
+      groups: (spec.inner ?? []).map((inner) => this.group({ ...inner, at: joined(at, inner.at) })),
+    };
+  }
+
+  #entries(spec: GroupSpec): GroupView[] {
+    const { what, blank, every } = spec.list!;
+    const list = valueAt(this.#file, spec.at);
+    const there: unknown[] = Array.isArray(list) ? list : [];
+    const nameOf = (entry: unknown, i: number): string => {
+      const side = (entry as { side?: unknown } | null)?.side;
+      const words = typeof side === 'number' ? this.#sides[side] : undefined;
+      return words ?? `${what} ${i + 1}`;
+    };
+    const entries = there.map((entry, i) => this.entry(spec, `${spec.at}[${i}]`, nameOf(entry, i), false));
+    const bare =
+      every === 'side' ? this.#sides.map((_, i) => i).filter((i) => !there.some((one) => hasSide(one, i))) : [];
+    const rows: (number | undefined)[] = [...bare, ...Array.from({ length: blank }, () => undefined)];
+    const extra = rows.map((side, i) =>
+      this.entry(
+        spec,
+        `${spec.at}[${there.length + i}]`,
+        side === undefined ? `One more ${what}` : `${this.#sides[side]} (nothing said yet)`,
+        true,
+        side,
+      ),
+    );
+    return [...entries, ...extra];
+  }
+
+  group(spec: GroupSpec): GroupView {
+    const { at, title, note = null, list } = spec;
+    const base = { id: at, title, note, blank: false, removeName: null, problems: this.#said(at) };
+    return list === undefined
+      ? { ...base, boxes: spec.fields.map((one) => this.box(one, at)), groups: [] }
+      : { ...base, boxes: [], groups: this.#entries(spec) };
+  }
+
+  /** Every problem at its nearest box or group; those that belong elsewhere come back. */
+  place(known: ReadonlySet<string>): InputProblem[] {
+    return this.#problems.filter((problem) => {
+      const at = nearestOf(problem.path, known);
+      if (at === null) return true;
+      this.shown.set(at, [...(this.shown.get(at) ?? []), problem]);
+      return false;
+    });
+  }
+}
+
+const hasSide = (entry: unknown, side: number): boolean => (entry as { side?: unknown } | null)?.side === side;
+
+const idsOf = (group: GroupView): string[] => [
+  ...(group.id === '' ? [] : [group.id]),
+  ...group.boxes.map(({ id }) => id),
+  ...group.groups.flatMap(idsOf),
+];
+
+/**
+ * One section of the roof file as a form, with every problem beside its box and in the summary.
+ * @param elsewhere link for a problem whose box stands in another section
+ */
+export function sectionView(
+  section: SectionSpec,
+  file: unknown,
+  problems: readonly InputProblem[],
+  elsewhere: (path: string) => string,
+): SectionView {
+  const viewer = new Viewer(file, problems);
+  const bare = section.groups.map((group) => viewer.group(group));
+  const rest = new Set(viewer.place(new Set(bare.flatMap(idsOf))));
+  const hrefs = new Map([...viewer.shown].flatMap(([at, list]) => list.map((problem) => [problem, `#${at}`] as const)));
+  return {
+    groups: section.groups.map((group) => viewer.group(group)),
+    problems: problems.map((problem) => ({
+      href: rest.has(problem) ? elsewhere(problem.path) : (hrefs.get(problem) ?? '#'),
+      text: problemSentence(problem),
+    })),
+  };
+}

@@ -1,0 +1,371 @@
+import { membraneOptions } from '../../../reference/membranes/options.ts';
+import { buildingRules, plumbingRules } from '../../../reference/rule-sets.ts';
+import * as choices from '../../input/choices.ts';
+import { fields, type SingleField } from '../../units/fields.ts';
+import type { FieldKind, FieldSpec, GroupSpec, SectionSpec } from './spec.ts';
+
+const field = (key: string, label: string, kind: FieldKind, hint?: string): FieldSpec => ({
+  ...kind,
+  key,
+  label,
+  hint,
+});
+
+const measure = (key: string, label: string, of: SingleField, hint?: string): FieldSpec =>
+  field(key, `${label} (${fields[of].words})`, { kind: 'measure', field: of }, hint);
+
+const choice = (key: string, label: string, options: Readonly<Record<string, string>>, none?: string): FieldSpec =>
+  field(key, label, { kind: 'choice', options, none });
+
+const yesNo = (key: string, label: string, hint?: string): FieldSpec => field(key, label, { kind: 'yes-no' }, hint);
+const text = (key: string, label: string, hint?: string): FieldSpec => field(key, label, { kind: 'text' }, hint);
+const whole = (key: string, label: string, hint?: string): FieldSpec => field(key, label, { kind: 'whole' }, hint);
+const point = (key: string, label: string, hint = 'feet east, feet north: 12, 7.5'): FieldSpec =>
+  field(key, label, { kind: 'point' }, hint);
+const side = (key = 'side', label = 'Side'): FieldSpec => field(key, label, { kind: 'side' });
+
+const titles = (rows: readonly { id: string; title?: string; name?: string }[]): Record<string, string> =>
+  Object.fromEntries(rows.map(({ id, title, name }) => [id, title ?? name ?? id]));
+
+const fromTo = [
+  measure('fromFt', 'From', 'length', 'only where this covers a part of the side'),
+  measure('toFt', 'To', 'length'),
+];
+
+const edges: GroupSpec = {
+  at: 'edges',
+  title: 'Edges',
+  note: 'What each side is, and whether water may ever leave over it. A side without an entry is taken as closed.',
+  list: { what: 'edge', blank: 1, every: 'side' },
+  fields: [
+    side(),
+    choice('kind', 'What it is', choices.edgeKinds),
+    choice('mayDrain', 'May water leave here?', choices.answers),
+    ...fromTo,
+    measure('pitchIn12', 'Pitch of the shingled slope', 'pitch'),
+    measure('shedsSqFt', 'Steep roof that sheds onto it', 'area'),
+    choice('gutter.profile', 'Gutter shape', choices.gutterProfiles),
+    measure('gutter.sizeIn', 'Gutter size', 'thickness'),
+    measure('gutter.slopeInPerFt', 'Fall of the gutter', 'slope'),
+    field(
+      'gutter.downspouts',
+      'Downspouts along the side (feet)',
+      { kind: 'distances' },
+      'distances from its first corner: 1, 29; "none" where there is none',
+    ),
+    field('gutter.downspoutSizeIn', 'Downspout size (inches)', { kind: 'pair' }, '2 x 3'),
+  ],
+};
+
+const planAndEdges: SectionSpec = {
+  slug: 'plan',
+  title: 'Plan and edges',
+  lead: 'The perimeter as you walk it, and what stands at each side.',
+  groups: [
+    {
+      at: '',
+      title: 'The perimeter',
+      fields: [
+        text('label', 'Name of the roof'),
+        field(
+          'outline',
+          'Perimeter',
+          { kind: 'outline' },
+          `walked: 30' ahead, left, 24'-6", left, 30', left, 24'-6"; or corners in feet, one to a line: 0, 0`,
+        ),
+      ],
+    },
+    edges,
+    {
+      at: 'inflows',
+      title: 'Water from elsewhere',
+      note: 'Downspouts and valleys of other roofs that empty onto this section.',
+      list: { what: 'inflow', blank: 1 },
+      fields: [
+        point('at', 'Where'),
+        choice('kind', 'What', choices.inflowKinds, 'choose one'),
+        measure('fromSqFt', 'Roof behind it', 'area'),
+      ],
+    },
+    {
+      at: 'building',
+      title: 'The building',
+      fields: [
+        measure('heightFt', 'Height of the edge above the ground', 'length'),
+        choice('below', 'What is below', choices.belowKinds),
+        whole('yearBuilt', 'Year built'),
+        field('planFt', 'Whole building in plan (feet)', { kind: 'pair' }, '52 x 34'),
+      ],
+    },
+    {
+      at: 'place',
+      title: 'The place',
+      fields: [
+        text('city', 'Town', 'Town, ST'),
+        text('state', 'State', 'two letters'),
+        text('climateZone', 'Climate zone', '4A'),
+        measure('rain.inPerHr', 'Rain rate, where you know it', 'rain'),
+        measure('rain.durationMin', 'Rain lasting', 'minutes'),
+        measure('rain.returnYears', 'Comes back every', 'years'),
+      ],
+    },
+  ],
+};
+
+const heights: SectionSpec = {
+  slug: 'heights',
+  title: 'Heights and openings',
+  lead: 'The lowest sill, siding or shingle decides how thick the new roof may get. Heights are measured from the surface that is read, at that spot.',
+  groups: [
+    {
+      at: 'edges',
+      title: 'Heights at the edges',
+      list: { what: 'edge', blank: 0 },
+      fields: [
+        field(
+          'topIn',
+          'Top of the parapet or rake stop (inches)',
+          { kind: 'ends' },
+          'one height, or start, end: 14, 16',
+        ),
+        field('clearIn', 'Lowest siding, shingle or flashing (inches)', { kind: 'ends' }, 'one height, or start, end'),
+        measure('wallHeightFt', 'Wall above the section', 'length', 'for the rain that it sheds'),
+      ],
+      inner: [
+        {
+          at: 'openings',
+          title: 'Openings in this side',
+          list: { what: 'opening', blank: 1 },
+          fields: [
+            choice('kind', 'What', choices.openingKinds, 'choose one'),
+            measure('heightIn', 'Height of its sill', 'height'),
+            measure('fromFt', 'From', 'length'),
+            measure('toFt', 'To', 'length'),
+          ],
+        },
+      ],
+    },
+  ],
+};
+
+const curbsAndPipes: SectionSpec = {
+  slug: 'curbs',
+  title: 'Curbs and pipes',
+  lead: 'Everything that comes up through the roof: each keeps its height above the new surface.',
+  groups: [
+    {
+      at: 'curbs',
+      title: 'Curbs',
+      list: { what: 'curb', blank: 1 },
+      fields: [
+        text('id', 'Name'),
+        choice('kind', 'What', choices.curbKinds),
+        field(
+          'outline',
+          'Place and size (feet)',
+          { kind: 'ring' },
+          'size at its lower left corner: 4 x 4 at 9, 13; or corners, one to a line',
+        ),
+        measure('heightIn', 'Height of the curb', 'height'),
+      ],
+    },
+    {
+      at: 'pipes',
+      title: 'Pipes',
+      list: { what: 'pipe', blank: 1 },
+      fields: [
+        choice('kind', 'What', choices.pipeKinds, 'choose one'),
+        point('at', 'Where'),
+        measure('diameterIn', 'Diameter', 'thickness'),
+        measure('topIn', 'Height of its top', 'height'),
+      ],
+    },
+  ],
+};
+
+const outletFields = [
+  choice('kind', 'What', { drain: 'drain in the roof', scupper: 'scupper through a wall or parapet' }, 'choose one'),
+  text('id', 'Name', 'D1, S1'),
+  choice('role', 'Takes', choices.outletRoles),
+  choice('status', 'Is it there?', choices.statuses),
+  yesNo('working', 'Does it work?'),
+  measure('inletIn', 'Height at which water enters', 'height'),
+  point('at', 'Drain: where'),
+  measure('sizeIn', 'Drain: pipe size', 'thickness'),
+  choice('leaderRoute', 'Drain: is there a way down for its pipe?', choices.answers),
+  side('side', 'Scupper: side'),
+  measure('alongFt', 'Scupper: from the first corner of the side to its middle', 'length'),
+  measure('widthIn', 'Scupper: width', 'thickness'),
+  measure('heightIn', 'Scupper: height', 'thickness'),
+];
+
+const outlets: SectionSpec = {
+  slug: 'outlets',
+  title: 'Outlets',
+  lead: 'Drains and scuppers that are there, and those you would like to add. Gutters belong to the edges.',
+  groups: [{ at: 'outlets', title: 'Outlets', list: { what: 'outlet', blank: 1 }, fields: outletFields }],
+};
+
+const today: SectionSpec = {
+  slug: 'today',
+  title: 'The roof today',
+  lead: 'Where water stands and how the surface runs. What somebody saw two days after rain outranks every computation.',
+  groups: [
+    {
+      at: 'existing',
+      title: 'The surface',
+      note: 'Give readings, planes or "level": only one of them. Readings say most.',
+      fields: [
+        choice('surface', 'Level all over?', { level: 'level, checked with a level' }, 'not known, or see below'),
+        field(
+          'readings',
+          'Level readings',
+          { kind: 'readings' },
+          'one to a line: feet east, feet north, inches: 15, 12, -0.75',
+        ),
+        choice('sense', 'Which way the readings count', choices.senses),
+        measure('errorIn', 'A reading is good to', 'thickness'),
+        choice('readOn', 'Read on', choices.readOnKinds),
+        measure('buildUpIn', 'Thickness of everything above the deck', 'thickness'),
+        yesNo('seenDryAfter48h', 'Was it seen dry two days after rain?'),
+      ],
+    },
+    {
+      at: 'existing.planes',
+      title: 'Planes',
+      list: { what: 'plane', blank: 1 },
+      fields: [
+        measure('slopeInPerFt', 'Slope', 'slope'),
+        field('fallsToward', 'Falls toward', { kind: 'toward' }, 'side 0, NE, or degrees clockwise from north'),
+        field('where', 'Part that it covers (feet)', { kind: 'ring' }, 'nothing for all of it'),
+        field('through', 'Through the point', { kind: 'place-and-height' }, 'feet east, feet north, inches'),
+      ],
+    },
+    {
+      at: 'existing.seenPonds',
+      title: 'Ponds that were seen',
+      list: { what: 'pond', blank: 1 },
+      fields: [
+        point('at', 'Where it is deepest'),
+        measure('depthIn', 'How deep', 'thickness'),
+        measure('hoursAfterRain', 'How long after rain', 'hours'),
+        field('outline', 'Its outline (feet)', { kind: 'ring' }),
+      ],
+    },
+    {
+      at: 'findings',
+      title: 'What else was found',
+      list: { what: 'finding', blank: 1 },
+      fields: [
+        text('kind', 'What', 'rotten eave, stained ceiling, bare reinforcement'),
+        point('at', 'Where'),
+        side('side', 'or along the side'),
+        ...fromTo,
+        choice('severity', 'How bad', choices.severities),
+        text('note', 'Note'),
+      ],
+    },
+  ],
+};
+
+const buildUp: SectionSpec = {
+  slug: 'build-up',
+  title: 'Covering, deck, insulation and rules',
+  lead: 'What lies there now, what the new roof must reach, and the codes it is judged by.',
+  groups: [
+    {
+      at: 'covering',
+      title: 'Old covering',
+      fields: [
+        choice('kind', 'What', choices.coveringKinds),
+        whole('layers', 'Layers'),
+        measure('ageYears', 'Age', 'years'),
+      ],
+    },
+    {
+      at: 'deck',
+      title: 'Deck',
+      fields: [
+        choice('kind', 'What', choices.deckKinds),
+        measure('thicknessIn', 'Thickness', 'thickness'),
+        measure('liveLoadPsf', 'Live load it was made for', 'load'),
+        measure('joists.spanFt', 'Joist span', 'length'),
+        measure('joists.depthIn', 'Joist depth', 'thickness'),
+        measure('joists.spacingIn', 'Joist spacing', 'thickness'),
+        measure('joists.directionDeg', 'Joists run', 'bearing'),
+      ],
+    },
+    {
+      at: 'insulation',
+      title: 'Insulation',
+      fields: [measure('targetR', 'R to reach', 'rValue'), yesNo('keepExisting', 'Keep the old insulation?')],
+    },
+    {
+      at: '',
+      title: 'Tear-off',
+      fields: [
+        measure('removedIn', 'Build-up that is torn off', 'thickness', 'nothing: all of it'),
+        measure('wind.mph', 'Wind', 'speed'),
+        text('wind.edition', 'Edition of the wind map'),
+      ],
+    },
+    {
+      at: 'slopeRule',
+      title: 'Slope asked for',
+      fields: [
+        measure('faceInPerFt', 'Planes at least', 'slope'),
+        measure('valleyInPerFt', 'Valleys at least', 'slope'),
+        yesNo('strict', 'Must valleys reach the slope of the planes too?'),
+      ],
+    },
+    {
+      at: 'ruleSet',
+      title: 'Codes',
+      note: 'The building office says which editions it enforces.',
+      fields: [
+        choice('building', 'Building code', titles(buildingRules)),
+        choice('plumbing', 'Plumbing code', titles(plumbingRules)),
+        measure('local.rainInPerHr', 'Rain fixed locally', 'rain'),
+        field('local.wallShare', 'Share of walls fixed locally', { kind: 'share' }, 'between 0 and 1'),
+        measure('local.minimumFlashingIn', 'Flashing height fixed locally', 'thickness'),
+        measure('local.birdBathIn', 'Water that may stay', 'thickness'),
+        yesNo('local.overflowRequired', 'Are overflows required locally?'),
+      ],
+    },
+  ],
+};
+
+const preferences: SectionSpec = {
+  slug: 'wishes',
+  title: 'Wishes and limits',
+  lead: 'What the owner and the place ask of the covering.',
+  groups: [
+    {
+      at: 'preferences',
+      title: 'The covering',
+      fields: [
+        yesNo('noFlame', 'Must open flame be kept off this job?'),
+        yesNo('residueRemovedOrCovered', 'Will old asphalt be taken off or covered?'),
+        yesNo('grease', 'Do kitchen exhaust, oil or fat reach the roof?'),
+        yesNo('debris', 'Do leaves and branches fall on it?'),
+        yesNo('footTraffic', 'Do people walk on it often?'),
+        yesNo('tightBudget', 'Is money tight?'),
+        measure('workTemperatureF', 'Coldest surface while the work lasts', 'temperature'),
+        choice('membrane', 'Covering that the owner asks for', titles(membraneOptions), 'none in particular'),
+      ],
+    },
+  ],
+};
+
+/** The roof file in the order in which a person measures. */
+export const sections: readonly SectionSpec[] = [
+  planAndEdges,
+  heights,
+  curbsAndPipes,
+  outlets,
+  today,
+  buildUp,
+  preferences,
+];
+
+export const sectionOf = (slug: string): SectionSpec | null => sections.find((one) => one.slug === slug) ?? null;

@@ -1,0 +1,173 @@
+import type { Hono } from 'hono';
+import type { RoofInHand, SectionLink } from '../../../views/forms/form-view.ts';
+import { SectionForm, SectionPage, type SectionPageProps } from '../../../views/forms/section-page.tsx';
+import { TextForm, TextPage, type TextPageProps } from '../../../views/forms/text-page.tsx';
+import { readRoofText } from '../../answer.ts';
+import type { InputNote, InputProblem } from '../../input/problems.ts';
+import type { SavedRoof } from '../../store/store.ts';
+import { NotThere, postedBy, roofOf, type Shop } from '../context.ts';
+import { applySection, fileText } from '../forms/apply.ts';
+import { problemSentence } from '../forms/problems.ts';
+import { sectionView } from '../forms/section-view.ts';
+import { sectionOf, sections } from '../forms/sections.ts';
+import type { SectionSpec } from '../forms/spec.ts';
+import { desk, goTo, respond } from '../respond.tsx';
+
+const inHand = ({ id, label, draft }: SavedRoof): RoofInHand => ({ id, label, hasDraft: draft !== null });
+
+/** The text that is being worked on: an edit that cannot be read yet goes before the last good file. */
+const workingText = ({ draft, text }: SavedRoof): string => draft ?? text;
+
+function objectOf(text: string): unknown {
+  try {
+    const value: unknown = JSON.parse(text);
+    return typeof value === 'object' && value !== null && !Array.isArray(value) ? value : null;
+  } catch {
+    return null;
+  }
+}
+
+export function linksOf(id: string, here: string): SectionLink[] {
+  const links = sections.map(({ slug, title }) => ({ slug, title }));
+  return [...links, { slug: 'text', title: 'The file as text' }].map(({ slug, title }) => ({
+    slug,
+    title,
+    href: `/roofs/${id}/edit/${slug}`,
+    here: slug === here,
+  }));
+}
+
+/** Link to the box of a problem that stands in another section; to the text where no section has it. */
+function elsewhere(id: string): (path: string) => string {
+  return (path) => {
+    const first = /^[^.[]+/.exec(path)?.[0] ?? '';
+    const home = sections.find(({ groups }) =>
+      groups.some(({ at, fields }) => at === first || (at === '' && fields.some(({ key }) => key === first))),
+    );
+    return home === undefined ? `/roofs/${id}/edit/text#file` : `/roofs/${id}/edit/${home.slug}#${path}`;
+  };
+}
+
+interface Kept {
+  text: string;
+  problems: readonly InputProblem[];
+  notes: readonly InputNote[];
+}
+
+/** Keeps what was typed: as the roof where it can be read, beside it where it cannot. */
+function keep({ store }: Shop, roof: SavedRoof, text: string): Kept {
+  const reading = readRoofText(text);
+  if (!reading.ok) {
+    store.saveDraft(roof.id, text);
+    return { text, problems: reading.problems, notes: [] };
+  }
+  if (text === roof.text) store.dropDraft(roof.id);
+  else store.saveText(roof.id, reading.roof.label, text);
+  return { text, problems: [], notes: reading.notes };
+}
+
+const SAVED = 'Saved, and everything could be read.';
+
+function sectionProps(roof: SavedRoof, section: SectionSpec, kept: Kept, saved: string | null): SectionPageProps {
+  const view = sectionView(section, objectOf(kept.text), kept.problems, elsewhere(roof.id));
+  return {
+    roof: inHand(roof),
+    title: section.title,
+    lead: section.lead,
+    action: `/roofs/${roof.id}/edit/${section.slug}`,
+    links: linksOf(roof.id, section.slug),
+    groups: view.groups,
+    problems: view.problems,
+    saved,
+  };
+}
+
+const noteLine = ({ path, message }: InputNote): string => `${path}: ${message}`;
+
+function textProps(roof: SavedRoof, kept: Kept, saved: string | null): TextPageProps {
+  return {
+    roof: inHand(roof),
+    links: linksOf(roof.id, 'text'),
+    action: `/roofs/${roof.id}/edit/text`,
+    text: kept.text,
+    problems: textProblems(kept.problems),
+    notes: kept.notes.map(noteLine),
+    saved,
+    upload: false,
+  };
+}
+
+/** Problems of a file as text: all of them stand at its one box, each with its place. */
+export const textProblems = (problems: readonly InputProblem[]): { href: string; text: string }[] =>
+  problems.map((problem) => ({ href: '#file', text: `${problem.path}: ${problemSentence(problem)}` }));
+
+/** What was typed last, read again. */
+function reread(roof: SavedRoof): Kept {
+  const text = workingText(roof);
+  const reading = readRoofText(text);
+  return reading.ok ? { text, problems: [], notes: reading.notes } : { text, problems: reading.problems, notes: [] };
+}
+
+const sectionPage = (props: SectionPageProps) =>
+  desk({ title: `${props.title}, ${props.roof.label}`, roof: props.roof.id }, <SectionPage {...props} />);
+
+const textPage = (props: TextPageProps) =>
+  desk({ title: `The file as text, ${props.roof.label}`, roof: props.roof.id }, <TextPage {...props} />);
+
+/** Edit a roof: section by section, or its file as text. */
+export function editRoutes(app: Hono, shop: Shop): void {
+  app.get('/roofs/:id/edit', (c) => c.redirect(`/roofs/${roofOf(shop, c).id}/edit/plan`, 302));
+
+  app.get('/roofs/:id/edit/text', (c) => {
+    const props = textProps(roofOf(shop, c), reread(roofOf(shop, c)), null);
+    return respond(c, { page: () => textPage(props) });
+  });
+
+  app.post('/roofs/:id/edit/text', async (c) => {
+    const roof = roofOf(shop, c);
+    const posted = await postedBy(c);
+    const kept = keep(shop, roof, posted.file ?? '');
+    if (kept.problems.length === 0 && posted.then === 'result') return goTo(c, `/roofs/${roof.id}`);
+    const props = textProps(roofOf(shop, c), kept, kept.problems.length === 0 ? SAVED : null);
+    return respond(c, {
+      status: kept.problems.length === 0 ? 200 : 422,
+      page: () => textPage(props),
+      fragment: () => <TextForm {...props} />,
+    });
+  });
+
+  const sectionIn = (slug: string): SectionSpec => {
+    const section = sectionOf(slug);
+    if (section === null) throw new NotThere('This roof has no part of that name.');
+    return section;
+  };
+
+  app.get('/roofs/:id/edit/:section', async (c) => {
+    const roof = roofOf(shop, c);
+    const section = sectionIn(c.req.param('section'));
+    const kept = reread(roof);
+    // A text that is no JSON has no sections: only the text itself can be put right.
+    if (objectOf(kept.text) === null) return c.redirect(`/roofs/${roof.id}/edit/text`, 302);
+    const props = sectionProps(roof, section, kept, null);
+    return respond(c, { page: () => sectionPage(props) });
+  });
+
+  app.post('/roofs/:id/edit/:section', async (c) => {
+    const roof = roofOf(shop, c);
+    const section = sectionIn(c.req.param('section'));
+    const before = objectOf(workingText(roof));
+    if (before === null) return goTo(c, `/roofs/${roof.id}/edit/text`);
+    const posted = await postedBy(c);
+    const after = applySection(section, before, posted);
+    // The text stays byte for byte as it was typed where the form changed nothing.
+    const same = JSON.stringify(after) === JSON.stringify(before);
+    const kept = keep(shop, roof, same ? workingText(roof) : fileText(after));
+    if (kept.problems.length === 0 && posted.then === 'result') return goTo(c, `/roofs/${roof.id}`);
+    const props = sectionProps(roofOf(shop, c), section, kept, kept.problems.length === 0 ? SAVED : null);
+    return respond(c, {
+      status: kept.problems.length === 0 ? 200 : 422,
+      page: () => sectionPage(props),
+      fragment: () => <SectionForm {...props} />,
+    });
+  });
+}

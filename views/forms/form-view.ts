@@ -1,0 +1,46 @@
+/** One box of a form, ready to print. Its id is its place in the roof file (or the name of the answer). */
+export interface BoxView {
+  id: string;
+  label: string;
+  hint: string | null;
+  box: 'line' | 'area' | 'select';
+  value: string;
+  /** Choices of a select: value and words. */
+  options: readonly (readonly [value: string, words: string])[];
+  /** What was read, where that says more than what was typed. */
+  understood: string | null;
+  problems: readonly string[];
+}
+
+export interface GroupView {
+  id: string;
+  title: string;
+  note: string | null;
+  /** An empty entry, offered to be filled in. */
+  blank: boolean;
+  /** Name of the box that takes the entry out; null for a group that always stands. */
+  removeName: string | null;
+  problems: readonly string[];
+  boxes: readonly BoxView[];
+  groups: readonly GroupView[];
+}
+
+/** A problem with the link to its box; the same sentence stands beside the box. */
+export interface ProblemView {
+  href: string;
+  text: string;
+}
+
+export interface SectionLink {
+  slug: string;
+  title: string;
+  href: string;
+  here: boolean;
+}
+
+export interface RoofInHand {
+  id: string;
+  label: string;
+  /** An edit that cannot be read yet stands beside the last good file. */
+  hasDraft: boolean;
+}

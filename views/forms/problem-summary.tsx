@@ -1,0 +1,21 @@
+import type { ProblemView } from './form-view.ts';
+
+/** What has to be put right, each with a link to its box; nothing where all is well. */
+export function ProblemSummary({ problems, kept }: { problems: readonly ProblemView[]; kept: string }) {
+  if (problems.length === 0) return null;
+  const head =
+    problems.length === 1 ? 'One thing has to be put right' : `${problems.length} things have to be put right`;
+  return (
+    <section class="problem-summary" role="alert" aria-labelledby="problem-summary-title" tabindex={-1}>
+      <h2 id="problem-summary-title">{head}</h2>
+      <ol>
+        {problems.map(({ href, text }) => (
+          <li>
+            <a href={href}>{text}</a>
+          </li>
+        ))}
+      </ol>
+      <p>{kept}</p>
+    </section>
+  );
+}

@@ -1,0 +1,75 @@
+import { Group } from './box.tsx';
+import type { GroupView, ProblemView, RoofInHand, SectionLink } from './form-view.ts';
+import { ProblemSummary } from './problem-summary.tsx';
+
+export interface SectionPageProps {
+  roof: RoofInHand;
+  title: string;
+  lead: string;
+  action: string;
+  links: readonly SectionLink[];
+  groups: readonly GroupView[];
+  problems: readonly ProblemView[];
+  /** Said after the form was kept. */
+  saved: string | null;
+}
+
+export function SectionLinks({ links }: { links: readonly SectionLink[] }) {
+  return (
+    <nav class="section-links" aria-label="Parts of the roof">
+      <ol>
+        {links.map(({ href, title, here }) => (
+          <li>
+            <a href={href} aria-current={here ? 'page' : undefined}>
+              {title}
+            </a>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+}
+
+const KEPT = 'Everything you typed is kept. The answer still shows the last roof that could be read.';
+
+/** The part of the page that an answer of the server puts in place of itself. */
+export function SectionForm({ action, groups, problems, saved }: SectionPageProps) {
+  return (
+    <div id="form">
+      <ProblemSummary problems={problems} kept={KEPT} />
+      {saved === null ? null : (
+        <p class="saved" role="status">
+          {saved}
+        </p>
+      )}
+      <form method="post" action={action} hx-post={action} hx-target="#form" hx-swap="outerHTML">
+        {groups.map((group) => (
+          <Group view={group} />
+        ))}
+        <div class="buttons">
+          <button type="submit">Save and check</button>
+          <button type="submit" name="then" value="result">
+            Save and show the answer
+          </button>
+        </div>
+      </form>
+    </div>
+  );
+}
+
+export function SectionPage(props: SectionPageProps) {
+  const { roof, title, lead, links } = props;
+  return (
+    <div class="edit">
+      <SectionLinks links={links} />
+      <div>
+        <p class="over">
+          <a href={`/roofs/${roof.id}`}>{roof.label}</a>
+        </p>
+        <h1>{title}</h1>
+        <p class="lead">{lead}</p>
+        <SectionForm {...props} />
+      </div>
+    </div>
+  );
+}
