@@ -9,7 +9,14 @@ import type { Point } from '../roof.ts';
 import { coveredRegion } from './covered.ts';
 import type { EdgeRun, Job } from './job.ts';
 import { counted, lineOf } from './line.ts';
-import { chooseSheets, layoutSheets, type SheetPlan, type SheetSize, type SheetTask } from './sheet-layout.ts';
+import {
+  chooseSheets,
+  layoutSheets,
+  netRollSqFt,
+  type SheetPlan,
+  type SheetSize,
+  type SheetTask,
+} from './sheet-layout.ts';
 import { cutsAcross, type Strip, tieInRunIn } from './strips.ts';
 
 const stock: readonly SheetStock[] = sheetStock;
@@ -71,7 +78,7 @@ function basisOf({ runsFt, size, rows, seamFt, endLaps, netSqFt, grossSqFt }: Sh
   return (
     `${counted(rows, 'row')} across the fall from the low side up, side laps ${plainNumber(size.sideLapFt * 12, 2)} in${plies}: sheets ${runsInWords(runsFt)}` +
     `; ${feetInches(seamFt)} of side lap${ends}; covers ${area(netSqFt)} with turn-downs and run-up, flashings cut from the same rolls; ` +
-    `rolls hold ${area(grossSqFt)}, ${plainNumber(grossSqFt / netSqFt, 3)} of the net`
+    `rolls hold ${area(grossSqFt)}, ${plainNumber(grossSqFt / netSqFt, 3)} of the net (one roll ${plainNumber(netRollSqFt(size), 1)} sq ft without its laps)`
   );
 }
 

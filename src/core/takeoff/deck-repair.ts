@@ -36,11 +36,7 @@ export function damageChances(zones: readonly ZoneSheets[], correlation: number)
     (total, zone) => {
       const own = zoneChances(zone, correlation);
       const sum = new Array<number>(total.length + own.length - 1).fill(0);
-      total.forEach((p, i) =>
-        own.forEach((q, k) => {
-          sum[i + k]! += p * q;
-        }),
-      );
+      for (const [i, p] of total.entries()) for (const [k, q] of own.entries()) sum[i + k]! += p * q;
       return sum;
     },
     [1],
@@ -103,7 +99,7 @@ function woodLines(job: Job): MaterialLine[] {
         order: marked,
         orderUnit: 'ft, settled at a unit price',
         basis: `most likely the ${feetInches(marked)} that were marked, at most the whole side, ${feetInches(side)}; known when the old edge is off`,
-        row: damageTogether,
+        row: rows[0]!,
       }),
     ];
   });

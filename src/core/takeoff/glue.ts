@@ -133,6 +133,12 @@ function waterBlock(job: Job): LineDraft[] {
   const bead = beadFtPerTube(sealant.waterBlockIn);
   const tubes = pipes * sealant.tubesPerPipe + drains * drainSet.tubes + scuppers * scupperSet.tubes + barFt / bead;
   if (tubes === 0) return [];
+  const parts = [
+    ...(pipes > 0 ? [`${counted(pipes, 'pipe')} x ${sealant.tubesPerPipe}`] : []),
+    ...(drains > 0 ? [`${counted(drains, 'drain')} x ${drainSet.tubes}`] : []),
+    ...(scuppers > 0 ? [`${counted(scuppers, 'scupper')} x ${scupperSet.tubes}`] : []),
+    ...(barFt > 0 ? [`${plainNumber(barFt, 1)} ft behind termination bar / ${plainNumber(bead, 1)} ft a tube`] : []),
+  ];
   return [
     {
       id: 'water-block',
@@ -142,7 +148,7 @@ function waterBlock(job: Job): LineDraft[] {
       unit: 'tubes',
       order: whole(tubes),
       orderUnit: '10.1 oz tubes',
-      basis: `${counted(pipes, 'pipe')} x ${sealant.tubesPerPipe} + ${counted(drains, 'drain')} x ${drainSet.tubes} + ${counted(scuppers, 'scupper')} x ${scupperSet.tubes} + ${plainNumber(barFt, 1)} ft behind termination bar / ${plainNumber(bead, 1)} ft a tube`,
+      basis: parts.join(' + '),
       row: sealant,
     },
   ];

@@ -45,6 +45,10 @@ export function rowCount(depthFt: number, widthFt: number, lapFt: number): numbe
   return depthFt <= widthFt + 1e-9 ? 1 : 1 + whole((depthFt - widthFt) / (widthFt - lapFt));
 }
 
+/** What one roll covers when its laps are taken off, sq ft. */
+export const netRollSqFt = ({ widthFt, rollFt, sideLapFt, endLapFt }: SheetSize): number =>
+  (widthFt - sideLapFt) * (rollFt - endLapFt);
+
 const turned =
   ([ux, uy]: Point) =>
   ([x, y]: Point): Point => [x * uy - y * ux, x * ux + y * uy];
@@ -126,12 +130,12 @@ export function layoutSheets(task: SheetTask, size: SheetSize): SheetPlan {
 
 /**
  * The best roll width: fewest seam feet, then rolls, then waste, among widths that do not waste far more than the best.
- * Rows always run across the fall, so that laps shed water.
+ * Seams within half a foot are the same. Rows always run across the fall, so that laps shed water.
  */
 export function chooseSheets(task: SheetTask, sizes: readonly SheetSize[]): SheetPlan {
   const plans = sizes.map((size) => layoutSheets(task, size));
   const least = Math.min(...plans.map(({ grossSqFt }) => grossSqFt));
   return plans
     .filter(({ grossSqFt }) => grossSqFt <= least * widestChoice.grossOverLeast + 1e-9)
-    .sort((a, b) => a.seamFt - b.seamFt || a.rolls - b.rolls || a.grossSqFt - b.grossSqFt)[0]!;
+    .sort((a, b) => Math.round(a.seamFt - b.seamFt) || a.rolls - b.rolls || a.grossSqFt - b.grossSqFt)[0]!;
 }
