@@ -22,22 +22,26 @@ export function isSliver(ring: Ring): boolean {
  * @param side the function's value at a point, in ft from its zero line
  */
 export function cut(ring: Convex, side: (p: Point) => number): Convex {
+  const values = new Float64Array(ring.length);
+  for (let i = 0; i < ring.length; i++) values[i] = side(ring[i]);
+  return cutBy(ring, values);
+}
+
+/** Cuts by the values of a linear function at the corners; they are rounded to the line in place. */
+function cutBy(ring: Convex, values: Float64Array): Convex {
   const n = ring.length;
-  const values = new Array<number>(n);
   let anyIn = false;
   let anyOut = false;
   for (let i = 0; i < n; i++) {
-    const raw = side(ring[i]);
-    const v = Math.abs(raw) < ON_LINE_FT ? 0 : raw;
-    values[i] = v;
-    if (v > 0) anyIn = true;
-    if (v < 0) anyOut = true;
+    if (Math.abs(values[i]) < ON_LINE_FT) values[i] = 0;
+    else if (values[i] > 0) anyIn = true;
+    else anyOut = true;
   }
   if (!anyOut) return ring;
   if (!anyIn) return [];
   const kept: Point[] = [];
   for (let i = 0; i < n; i++) {
-    const j = (i + 1) % n;
+    const j = i + 1 === n ? 0 : i + 1;
     const [vi, vj] = [values[i], values[j]];
     if (vi >= 0) kept.push(ring[i]);
     if ((vi > 0 && vj < 0) || (vi < 0 && vj > 0)) kept.push(between(ring[i], ring[j], vi / (vi - vj)));
@@ -45,12 +49,18 @@ export function cut(ring: Convex, side: (p: Point) => number): Convex {
   return kept.length < 3 ? [] : kept;
 }
 
-/** Signed distance in ft to the left of the line a -> b. */
-export function leftOf(a: Point, b: Point): (p: Point) => number {
+/** Signed distances in ft of a ring's corners to the left of the line a -> b; null where a and b coincide. */
+function leftOf(ring: Convex, a: Point, b: Point): Float64Array | null {
   const dx = b[0] - a[0];
   const dy = b[1] - a[1];
   const length = Math.hypot(dx, dy);
-  return (p) => ((p[1] - a[1]) * dx - (p[0] - a[0]) * dy) / length;
+  if (length < ON_LINE_FT) return null;
+  const values = new Float64Array(ring.length);
+  for (let i = 0; i < ring.length; i++) {
+    const p = ring[i];
+    values[i] = ((p[1] - a[1]) * dx - (p[0] - a[0]) * dy) / length;
+  }
+  return values;
 }
 
 const negate =
@@ -58,12 +68,27 @@ const negate =
   (p) =>
     -side(p);
 
+/** True when one edge of b has all of a on its outer side: most pairs that only look near part here. */
+function parted(a: Convex, b: Convex): boolean {
+  for (let i = 0; i < b.length; i++) {
+    const p = b[i];
+    const q = b[i + 1 === b.length ? 0 : i + 1];
+    const dx = q[0] - p[0];
+    const dy = q[1] - p[1];
+    const slack = ON_LINE_FT * (Math.abs(dx) + Math.abs(dy));
+    let outside = dx !== 0 || dy !== 0;
+    for (let k = 0; k < a.length && outside; k++) outside = (a[k][1] - p[1]) * dx - (a[k][0] - p[0]) * dy <= slack;
+    if (outside) return true;
+  }
+  return false;
+}
+
 export function intersectConvex(a: Convex, b: Convex): Convex {
+  if (parted(a, b) || parted(b, a)) return [];
   let out: Convex = a;
   for (let i = 0; i < b.length && out.length >= 3; i++) {
-    const q = b[(i + 1) % b.length];
-    if (distanceFt(b[i], q) < ON_LINE_FT) continue;
-    out = cut(out, leftOf(b[i], q));
+    const values = leftOf(out, b[i], b[(i + 1) % b.length]);
+    if (values !== null) out = cutBy(out, values);
   }
   return isSliver(out) ? [] : out;
 }
@@ -73,12 +98,14 @@ export function subtractConvex(a: Convex, b: Convex): Convex[] {
   const left: Convex[] = [];
   let rest: Convex = a;
   for (let i = 0; i < b.length; i++) {
-    const q = b[(i + 1) % b.length];
-    if (distanceFt(b[i], q) < ON_LINE_FT) continue;
-    const side = leftOf(b[i], q);
-    const outside = cut(rest, negate(side));
+    const values = leftOf(rest, b[i], b[(i + 1) % b.length]);
+    if (values === null) continue;
+    const outside = cutBy(
+      rest,
+      values.map((v) => -v),
+    );
     if (!isSliver(outside)) left.push(outside);
-    rest = cut(rest, side);
+    rest = cutBy(rest, values);
     if (isSliver(rest)) return left;
   }
   return left;

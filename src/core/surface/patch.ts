@@ -1,4 +1,4 @@
-import { type Convex, cut, intersectConvex, isSliver, split } from '../geometry/convex.ts';
+import { type Convex, intersectConvex, split } from '../geometry/convex.ts';
 import { addPlanes, heightIn, type Plane } from '../geometry/plane.ts';
 import { type Box, boxesOverlap, boxOf } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
@@ -85,12 +85,4 @@ export function laidOn(deck: readonly Patch[], boards: readonly Patch[]): Patch[
 /** The same surface, raised everywhere. */
 export function raisedBy(patches: readonly Patch[], byIn: number): Patch[] {
   return patches.map((patch) => ({ ...patch, plane: { ...patch.plane, atOriginIn: patch.plane.atOriginIn + byIn } }));
-}
-
-/** The part of a surface between two heights of its own plane (or of another measure of it). */
-export function bandOf(ring: Convex, plane: Plane, fromIn: number, toIn: number): Convex {
-  const steep = Math.max(Math.hypot(plane.gx, plane.gy), 1e-12);
-  const above = cut(ring, (p) => (heightIn(plane, p) - fromIn) / steep);
-  const within = above.length === 0 ? above : cut(above, (p) => (toIn - heightIn(plane, p)) / steep);
-  return isSliver(within) ? [] : within;
 }
