@@ -43,6 +43,7 @@ const liftIn = (site: Site): number => (site.roof.existing.readOn === 'deck' ? 0
 function finished(site: Site, draft: Draft): Limit {
   const lift = liftIn(site);
   const { heightsIn, clearIn, source, ...rest } = draft;
+  const { kind } = rest;
   const allowedIn =
     heightsIn === null ? null : ([heightsIn[0] + lift - clearIn, heightsIn[1] + lift - clearIn] as const);
   const availableIn = allowedIn === null ? null : Math.min(...allowedIn);
@@ -54,7 +55,9 @@ function finished(site: Site, draft: Draft): Limit {
     clearIn,
     availableIn,
     boardsIn,
-    rAvailable: boardsIn === null ? null : labelR(Math.max(0, boardsIn)) + coverBoard.r,
+    // What a pipe or an inlet allows says nothing about the R of a roof.
+    rAvailable:
+      boardsIn === null || kind === 'pipe' || kind === 'overflow' ? null : labelR(Math.max(0, boardsIn)) + coverBoard.r,
     source: source === null ? null : sourceNote(source),
   };
 }
@@ -122,7 +125,7 @@ function spotDrafts(site: Site, flashingIn: number): Draft[] {
     ...curbs.map(
       (curb): Draft => ({
         id: `curb-${curb.id}`,
-        where: `curb of the ${curb.kind} ${curb.id}`,
+        where: curb.id === curb.kind ? `curb of the ${curb.kind}` : `curb of the ${curb.kind} ${curb.id}`,
         kind: 'curb',
         at: centroid(curb.outline),
         to: null,

@@ -116,7 +116,7 @@ export function safetyFacts(
       openings: roof.curbs
         .filter(({ kind }) => kind === 'skylight' || kind === 'hatch')
         .map(({ id, kind }) => ({
-          label: `${kind} ${id}`,
+          label: id === kind ? kind : `${kind} ${id}`,
           kind: kind as 'skylight' | 'hatch',
           dropFt: given.heightFt,
           cover: null,
