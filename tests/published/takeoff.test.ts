@@ -52,10 +52,10 @@ const covered = coveredRegion(
   outline.map((from, i) => ({ from, to: outline[(i + 1) % 4]!, pastFt: past[i]! })),
 );
 const skylight = [
-  [12, 10],
-  [16.5, 10],
-  [16.5, 12.5],
-  [12, 12.5],
+  [12, 12],
+  [16.5, 12],
+  [16.5, 14.5],
+  [12, 14.5],
 ] as const;
 const task: SheetTask = { covered, curbs: [skylight], uphill: [0, 1] };
 const tpo = (widthFt: number) => ({ widthFt, rollFt: 100, sideLapFt: 0.25, endLapFt: 0.25 });

@@ -22,6 +22,8 @@ export interface SheetPlan {
   rolls: number;
   /** Side laps between rows. */
   seamFt: number;
+  /** The same as if no curb stood in them: a width is not better because its seam runs into a curb. */
+  fullSeamFt: number;
   endLaps: number;
   netSqFt: number;
   grossSqFt: number;
@@ -96,6 +98,7 @@ export function layoutSheets(task: SheetTask, size: SheetSize): SheetPlan {
   const runsFt: number[] = [];
   const cutsFt: number[] = [];
   let seamFt = 0;
+  let fullSeamFt = 0;
   let endLaps = 0;
   for (let row = 0; row < rows; row++) {
     const bottom = row === 0 ? low : low + starterFt - sideLapFt + (row - 1) * (widthFt - sideLapFt);
@@ -107,7 +110,9 @@ export function layoutSheets(task: SheetTask, size: SheetSize): SheetPlan {
       endLaps += pieces.length - 1;
       cutsFt.push(...pieces.map((piece) => (task.runOn ? piece : Math.min(rollFt, piece + sheetTrim.cutFt))));
     }
-    if (row > 0) seamFt += area(band(covered, curbs, across, bottom, bottom + sideLapFt)) / sideLapFt;
+    if (row === 0) continue;
+    seamFt += area(band(covered, curbs, across, bottom, bottom + sideLapFt)) / sideLapFt;
+    fullSeamFt += area(band(covered, [], across, bottom, bottom + sideLapFt)) / sideLapFt;
   }
   const extra = task.extraCutsFt?.(size) ?? [];
   const laidFt = runsFt.reduce((sum, run) => sum + run, 0);
@@ -122,6 +127,7 @@ export function layoutSheets(task: SheetTask, size: SheetSize): SheetPlan {
     cutsFt,
     rolls,
     seamFt,
+    fullSeamFt,
     endLaps: task.runOn ? Math.max(endLaps, rolls - 1) : endLaps,
     netSqFt: area(task.covered) - openings.reduce((sum, a) => sum + a, 0),
     grossSqFt: rolls * rollFt * widthFt,
@@ -137,5 +143,5 @@ export function chooseSheets(task: SheetTask, sizes: readonly SheetSize[]): Shee
   const least = Math.min(...plans.map(({ grossSqFt }) => grossSqFt));
   return plans
     .filter(({ grossSqFt }) => grossSqFt <= least * widestChoice.grossOverLeast + 1e-9)
-    .sort((a, b) => Math.round(a.seamFt - b.seamFt) || a.rolls - b.rolls || a.grossSqFt - b.grossSqFt)[0]!;
+    .sort((a, b) => Math.round(a.fullSeamFt - b.fullSeamFt) || a.rolls - b.rolls || a.grossSqFt - b.grossSqFt)[0]!;
 }
