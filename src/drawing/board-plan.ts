@@ -1,10 +1,11 @@
 import { type Box, between, boxesOverlap, boxOf, direction, distanceFt, isInside } from '../core/geometry/vector.ts';
-import type { Assessment, BoardPiece, DrainageArea, Layout, Ring } from '../core/report/types.ts';
+import type { Assessment, BoardPiece, DrainageArea, Layout, Point, Ring } from '../core/report/types.ts';
 import { area, feetInches, inches } from '../units/print.ts';
 import { type ChalkLine, chalkLines } from './chalk.ts';
+import { alongRay, stretchesInside } from './crossings.ts';
 import { type DrawList, lettering, line, type Mark, placed, polygon, widthFt } from './draw-list.ts';
 import { dimensionStrings, edgeWords, readingAngleDeg } from './edge-strings.ts';
-import { around, curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
+import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
 import { FreeRoom } from './free-room.ts';
 import { type Fill, greys } from './pens.ts';
 import { type Sheet, sheetFor, sheetMarks } from './sheet.ts';
@@ -43,7 +44,12 @@ function boardNames(pieces: readonly BoardPiece[], letterFt: number, room: FreeR
     const [across, up] = [box.maxX - box.minX, box.maxY - box.minY];
     if (long > Math.max(across, up) || 0.8 * letterFt > Math.min(across, up)) return [];
     const angleDeg = long <= across ? 0 : 90;
-    return room.place([lettering(labelAt, mark, { size: 'tiny', angleDeg, rim: false })]);
+    const spots = [0, 0.9, -0.9].map((by): Point => {
+      const [x, y] = labelAt;
+      return angleDeg === 0 ? [x, y + by * letterFt] : [x + by * letterFt, y];
+    });
+    const within = spots.filter((at) => isInside(at, [outline]));
+    return room.place(within.map((at) => lettering(at, mark, { size: 'tiny', angleDeg, rim: false })));
   });
 }
 
@@ -76,18 +82,41 @@ function nailerWords(layout: Layout, letterFt: number, room: FreeRoom): Mark[] {
   });
 }
 
+/** Where the number of a spot may stand, in letters from the spot. */
+const turns: readonly Point[] = [
+  [0, -0.9],
+  [0, 0.9],
+  [0.9, 0],
+  [-0.9, 0],
+  [1.1, -1.1],
+  [1.1, 1.1],
+  [-1.1, 1.1],
+  [-1.1, -1.1],
+];
+
+/** Numbered spots to read with a level: a dot where the rod stands, its number in a ring beside it. */
 function checkMarks(layout: Layout, letterFt: number, room: FreeRoom): Mark[] {
-  const r = 0.5 * letterFt;
+  const r = 0.55 * letterFt;
   return layout.checkPoints.flatMap(({ id, at }) => {
     const spot: Mark = { kind: 'circle', at, radiusFt: 0.14 * letterFt, pen: null, fill: 'ink' };
-    const words = around(at, id, 1.1 * letterFt, { size: 'small', bold: true });
-    const found = room.place(words);
-    const ring = found.map(
-      (mark): Mark => ({ kind: 'circle', at: mark.at, radiusFt: r, pen: 'fixture', fill: 'sheet' }),
-    );
-    return placed(`check-${id}`, [spot, ...ring, ...found]);
+    const around = turns.map(([dx, dy]): Point => [at[0] + dx * letterFt, at[1] + dy * letterFt]);
+    const free = around.find((p) => room.isFree(squareAt(p, r)));
+    if (free === undefined) return placed(`check-${id}`, [spot]);
+    room.take(squareAt(free, r));
+    return placed(`check-${id}`, [
+      spot,
+      { kind: 'circle', at: free, radiusFt: r, pen: 'fixture', fill: 'sheet' },
+      lettering(free, id, { size: id.length > 1 ? 'tiny' : 'small', bold: true, rim: false }),
+    ]);
   });
 }
+
+const squareAt = ([x, y]: Point, half: number): Box => ({
+  minX: x - half,
+  maxX: x + half,
+  minY: y - half,
+  maxY: y + half,
+});
 
 /** Grey, mark and count of every thickness, under the plan. */
 export interface BoardKeyRow {
@@ -106,7 +135,11 @@ type Part = DrainageArea | null;
 function piecesOn(layout: Layout, part: Part): readonly BoardPiece[] {
   if (part === null) return layout.pieces;
   const rings: Ring[] = [part.outline, ...part.holes];
-  return layout.pieces.filter(({ labelAt }) => isInside(labelAt, rings));
+  // The middle of a board cut round a curb may lie on the curb: most of the board decides.
+  return layout.pieces.filter(({ outline, labelAt }) => {
+    const spots = outline.map((p) => between(p, labelAt, 0.1));
+    return 2 * spots.filter((p) => isInside(p, rings)).length > spots.length;
+  });
 }
 
 function describe(layout: Layout, pieces: readonly BoardPiece[], part: Part): string {
@@ -123,8 +156,40 @@ const nameOf = (layout: Layout, part: DrainageArea): string =>
 const within = (box: Box, p: readonly [number, number]): boolean =>
   p[0] >= box.minX && p[0] <= box.maxX && p[1] >= box.minY && p[1] <= box.maxY;
 
+/** Letters small enough that a mark of ten letters fits a 4-ft board. */
+const FITTING_FT = 0.95;
+const MOST_ACROSS = 72;
+
 function frameOf(assessment: Assessment, part: Part): Sheet {
-  return sheetFor(part === null ? assessment.plan.outline : part.outline, LETTERS_ACROSS);
+  if (part === null) return sheetFor(assessment.plan.outline, LETTERS_ACROSS);
+  const box = boxOf(part.outline);
+  const across = (box.maxX - box.minX) / FITTING_FT;
+  return sheetFor(part.outline, Math.min(MOST_ACROSS, Math.max(LETTERS_ACROSS, across)));
+}
+
+/** The part of a line that lies on the sheet's plan. */
+function clipped(from: Point, to: Point, { plan }: Sheet): [Point, Point][] {
+  const ring: Ring = [
+    [plan.minX, plan.minY],
+    [plan.maxX, plan.minY],
+    [plan.maxX, plan.maxY],
+    [plan.minX, plan.maxY],
+  ];
+  const ray = { at: from, toward: direction(from, to) };
+  const lengthFt = distanceFt(from, to);
+  return stretchesInside(ray, [ring]).flatMap(([a, b]): [Point, Point][] => {
+    const [s, t] = [Math.max(a, 0), Math.min(b, lengthFt)];
+    return t - s < 1e-3 ? [] : [[alongRay(ray, s), alongRay(ray, t)]];
+  });
+}
+
+function creaseMarks(layout: Layout, part: Part, sheet: Sheet): Mark[] {
+  return layout.creases
+    .filter(({ kind }) => kind !== 'wall')
+    .flatMap(({ from, to, kind }) => {
+      const lines: [Point, Point][] = part === null ? [[from, to]] : clipped(from, to, sheet);
+      return lines.map(([a, b]) => line(a, b, kind === 'valley' ? 'valley' : 'ridge'));
+    });
 }
 
 /** The plan the crew lays by: every board by its thickness, chalk lines, nailer heights and check points. */
@@ -149,10 +214,11 @@ export function boardPlan(assessment: Assessment, layout: Layout, part: Part = n
       nailers: part === null ? layout.nailers : [],
     },
   };
-  const chalk = chalkLines({ ...layout, pieces }, plan.edges);
+  const chalk = chalkLines({ ...layout, pieces, outlets: here.outlets }, plan.edges);
   const edges = part === null ? edgeWords(plan.edges, letterFt) : [];
   const strings = part === null ? dimensionStrings(plan.outline, letterFt) : [];
   room.takeWords([...edges, ...strings]);
+  for (const { at } of here.layout.checkPoints) room.take(squareAt(at, 0.14 * letterFt));
   const marks = {
     nailers: nailerWords(here.layout, letterFt, room),
     outlets: outletMarks(here.outlets, letterFt, room),
@@ -172,9 +238,7 @@ export function boardPlan(assessment: Assessment, layout: Layout, part: Part = n
         group.map((piece) => polygon(piece.outline, shade(piece), crowded ? null : 'board')),
       ),
       ...chalk.map(({ from, to }) => line(from, to, crowded ? 'board' : 'chalk')),
-      ...layout.creases
-        .filter(({ kind, from, to }) => kind !== 'wall' && (shown(from) || shown(to)))
-        .map(({ from, to, kind }) => line(from, to, kind === 'valley' ? 'valley' : 'ridge')),
+      ...creaseMarks(layout, part, sheet),
       ...(part === null ? [polygon(plan.outline, null, 'outline')] : [polygon(part.outline, null, 'area', part.holes)]),
       ...here.layout.nailers.map(({ from, to }) => line(from, to, 'nailer')),
       ...marks.curbs,

@@ -1,13 +1,13 @@
 import { cross, direction, distanceFt, dot, toSegment } from '../core/geometry/vector.ts';
-import type { EdgeReport, Layout, Point } from '../core/report/types.ts';
+import type { EdgeReport, Layout, OutletReport, Point } from '../core/report/types.ts';
 import { sidesOf } from './inner-lines.ts';
 
 /** A line to snap before the boards: where one row of boards ends and the next begins. */
 export interface ChalkLine {
   from: Point;
   to: Point;
-  /** The parallel edge it is measured from, where one is near enough to pull a tape from. */
-  edge: string | null;
+  /** The outlet or edge it is measured from, square to the line. */
+  start: string | null;
   offFt: number | null;
 }
 
@@ -78,17 +78,28 @@ const onCrease = (a: Point, b: Point, layout: Layout): boolean =>
     ({ from, to }) => toSegment(a, from, to).distanceFt < 0.05 && toSegment(b, from, to).distanceFt < 0.05,
   );
 
-/** The nearest edge that runs along a line, and how far off it is. */
-function tapeFrom(a: Point, b: Point, edges: readonly EdgeReport[]): { edge: string | null; offFt: number | null } {
+type Tape = Pick<ChalkLine, 'start' | 'offFt'>;
+
+/** Distance of a line from a point, or from a line that runs along it; null where that line does not. */
+function offOf(a: Point, along: Point, { at, to }: Pick<OutletReport, 'at' | 'to'>): number | null {
+  if (to !== null && Math.abs(cross(along, direction(at, to))) > 1e-3) return null;
+  return Math.abs(cross(along, [at[0] - a[0], at[1] - a[1]]));
+}
+
+/** Where the tape starts: at the nearest way out, else at the nearest edge that runs along the line. */
+function tapeFrom(a: Point, b: Point, layout: Layout, edges: readonly EdgeReport[]): Tape {
   const along = direction(a, b);
-  const near = edges
-    .filter(({ from, to }) => Math.abs(cross(along, direction(from, to))) < 1e-3)
-    .map(({ label, from, to }) => {
-      const [dx, dy] = direction(from, to);
-      return { label, offFt: Math.abs(cross([dx, dy], [a[0] - from[0], a[1] - from[1]])) };
-    })
-    .sort((p, q) => p.offFt - q.offFt)[0];
-  return near === undefined ? { edge: null, offFt: null } : { edge: near.label, offFt: near.offFt };
+  const nearest = (starts: readonly (Pick<OutletReport, 'at' | 'to'> & { label: string })[]): Tape | null => {
+    const offs = starts.flatMap((start) => {
+      const offFt = offOf(a, along, start);
+      return offFt === null ? [] : [{ start: start.label, offFt }];
+    });
+    return offs.sort((p, q) => p.offFt - q.offFt)[0] ?? null;
+  };
+  return (
+    nearest(layout.outlets.filter(({ role }) => role === 'primary')) ??
+    nearest(edges.map(({ label, from, to }) => ({ label, at: from, to }))) ?? { start: null, offFt: null }
+  );
 }
 
 /** Chalk lines at the rows of boards, longest first. Valleys and ridges have their own lines. */
@@ -101,6 +112,6 @@ export function chalkLines(layout: Layout, edges: readonly EdgeReport[]): ChalkL
       }),
     )
     .filter(({ from, to }) => distanceFt(from, to) > LEAST_FT && !onCrease(from, to, layout))
-    .map(({ from, to }) => ({ from, to, ...tapeFrom(from, to, edges) }))
+    .map(({ from, to }) => ({ from, to, ...tapeFrom(from, to, layout, edges) }))
     .sort((a, b) => distanceFt(b.from, b.to) - distanceFt(a.from, a.to));
 }

@@ -95,9 +95,8 @@ export function outletMarks(outlets: readonly OutletReport[], letterFt: number, 
   const named = outlets
     .filter(({ kind }) => kind !== 'edge')
     .flatMap((outlet) => {
-      const words = [crowded ? outlet.id : outlet.label, outlet.status === 'proposed' ? 'new' : '']
-        .filter((part) => part !== '')
-        .join(', ');
+      const isNew = outlet.status === 'proposed' && (crowded || !outlet.label.includes('new'));
+      const words = [crowded ? outlet.id : outlet.label, isNew ? 'new' : ''].filter((part) => part !== '').join(', ');
       return placed(`outlet-${outlet.id}`, room.place(around(outlet.at, words, 1.1 * letterFt, { size: 'small' })));
     });
   return [...drawn, ...named];

@@ -72,7 +72,7 @@ export type Fill =
   | `water-${0 | 1 | 2 | 3 | 4 | 5}`;
 
 /** Letter heights against the sheet's own letter. */
-export const letters = { large: 1.2, plain: 1, small: 0.84, tiny: 0.7 } as const;
+export const letters = { large: 1.2, plain: 1, small: 0.86, tiny: 0.76 } as const;
 export type LetterSize = keyof typeof letters;
 
 /** Mean advance of a letter against its height, on the wide side: used to see whether words fit. */

@@ -1,12 +1,12 @@
 import { heightIn } from '../core/geometry/plane.ts';
-import { between, direction, distanceFt } from '../core/geometry/vector.ts';
+import { between, boxOf, direction, distanceFt, isInside } from '../core/geometry/vector.ts';
 import { depthFigure, slopeFigure } from '../core/report/page-figures.ts';
-import type { Assessment, CreaseReport, FlowArrow, Layout, Point } from '../core/report/types.ts';
+import type { Assessment, CreaseReport, FacetReport, Layout, Point } from '../core/report/types.ts';
 import { inches } from '../units/print.ts';
 import { type DrawList, lettering, line, type Mark, polygon, widthFt } from './draw-list.ts';
 import { dimensionStrings, edgeWords, outward, readingAngleDeg } from './edge-strings.ts';
-import { around, curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
-import { flowMarks } from './flow-marks.ts';
+import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
+import { type Flow, flowMarks } from './flow-marks.ts';
 import { FreeRoom } from './free-room.ts';
 import { innerLines } from './inner-lines.ts';
 import { limitMarks } from './limit-marks.ts';
@@ -75,15 +75,38 @@ function cornerHeights(assessment: Assessment, layout: Layout, letterFt: number,
   });
 }
 
-/** An arrow on every plane, where it is widest. */
-export const planeArrows = (layout: Layout): FlowArrow[] =>
+/** Spots inside a plane, the middle of its largest part first. */
+function spotsOf({ outline, holes, labelAt }: FacetReport): Point[] {
+  const box = boxOf(outline);
+  const shares = [0.5, 0.3, 0.7, 0.15, 0.85];
+  const grid = shares.flatMap((v) =>
+    shares.map((u): Point => [box.minX + (box.maxX - box.minX) * u, box.minY + (box.maxY - box.minY) * v]),
+  );
+  return [labelAt, ...grid.filter((p) => isInside(p, [outline, ...holes]))];
+}
+
+/** Side of the square, in letters, that one arrow speaks for, and the most arrows on one plane. */
+const ARROW_LETTERS = 9;
+const MOST_ARROWS = 4;
+/** Roofs of more planes than this carry one arrow on each. */
+const MANY_PLANES = 16;
+
+/** Arrows on every plane, the large planes first and with more of them. */
+const planeArrows = (layout: Layout, letterFt: number): Flow[] =>
   [...layout.facets]
     .sort((a, b) => b.areaSqFt - a.areaSqFt)
-    .flatMap(({ labelAt, plane, slopeInPerFt }) =>
-      slopeInPerFt < 1e-4
-        ? []
-        : [{ at: labelAt, toward: [-plane.gx / slopeInPerFt, -plane.gy / slopeInPerFt] as const, slopeInPerFt }],
-    );
+    .flatMap((facet) => {
+      const { plane, slopeInPerFt } = facet;
+      if (slopeInPerFt < 1e-4) return [];
+      const flow: Flow = {
+        spots: spotsOf(facet),
+        toward: [-plane.gx / slopeInPerFt, -plane.gy / slopeInPerFt],
+        slopeInPerFt,
+      };
+      const share = Math.round(facet.areaSqFt / (ARROW_LETTERS * letterFt) ** 2);
+      const times = layout.facets.length > MANY_PLANES ? 1 : Math.min(MOST_ARROWS, Math.max(1, share));
+      return Array.from({ length: times }, () => flow);
+    });
 
 function describe(layout: Layout): string {
   const { leastFaceSlopeInPerFt: face, leastValleySlopeInPerFt: valley } = layout;
@@ -114,7 +137,7 @@ export function planAfter(assessment: Assessment, layout: Layout): DrawList {
   const pipes = pipeMarks(plan, letterFt, room, false);
   const limits = limitMarks(assessment, layout, sheet, room);
   const names = creaseNames(layout.creases, letterFt, room);
-  const arrows = flowMarks(planeArrows(layout), plan.outline, letterFt, room);
+  const arrows = flowMarks(planeArrows(layout, letterFt), plan.outline, letterFt, room);
   const walls = [plan.outline, ...plan.curbs.map((curb) => curb.outline)];
   return {
     title: 'The roof as it will be',

@@ -58,7 +58,12 @@ export function planBefore(assessment: Assessment): DrawList {
   const depths = pondDepths(existing.ponds, letterFt, room);
   const pipes = pipeMarks(plan, letterFt, room, plan.pipes.length < 10);
   const level = flatWords(existing, letterFt, room);
-  const arrows = flowMarks(existing.arrows, plan.outline, letterFt, room);
+  const arrows = flowMarks(
+    existing.arrows.map(({ at, ...flow }) => ({ ...flow, spots: [at] })),
+    plan.outline,
+    letterFt,
+    room,
+  );
   const mostlyLevel = existing.undrainedAreaSqFt > MOSTLY_LEVEL * section.areaSqFt;
   return {
     title: 'The roof as it is',

@@ -31,7 +31,7 @@ interface Piece {
 const OFF_FT = 1.7e-3;
 const LETTERS_ACROSS = 32;
 /** Height of the drawn roof against its length. */
-const TALL = 0.16;
+const TALL = 0.26;
 /** A roof flatter than this is drawn as if it fell so much. */
 const LEAST_RANGE_IN = 0.5;
 const SCALES = [1, 2, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96];

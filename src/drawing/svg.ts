@@ -118,10 +118,15 @@ export interface SvgChoice {
 export function printSvg(list: DrawList, { id, standalone = false }: SvgChoice): string {
   const { box } = list;
   const view = [unit(box.minX), -unit(box.maxY), unit(box.maxX - box.minX), unit(box.maxY - box.minY)];
+  const named = new Set<string>();
   const runs = runsOf(list.marks)
-    .map(({ place, marks }) =>
-      place === undefined ? bodyOf(marks) : `<g class="place place-${placeName(place)}">${bodyOf(marks)}</g>`,
-    )
+    .map(({ place, marks }) => {
+      if (place === undefined) return bodyOf(marks);
+      const name = placeName(place);
+      const anchor = named.has(name) ? '' : ` id="${id}-${name}"`;
+      named.add(name);
+      return `<g class="place place-${name}"${anchor}>${bodyOf(marks)}</g>`;
+    })
     .join('');
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" class="drawing" viewBox="${view.join(' ')}" role="img" aria-labelledby="${id}-title ${id}-desc">`,

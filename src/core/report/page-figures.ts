@@ -5,7 +5,7 @@ import { inches, plainNumber, slopeInWords } from '../../units/print.ts';
 /** Slope to 0.01 in/ft, whole sixteenths as a fraction. */
 export function slopeFigure(slopeInPerFt: number): string {
   const sixteenth = Math.round(slopeInPerFt * 16) / 16;
-  if (sixteenth > 0 && Math.abs(slopeInPerFt - sixteenth) < 2e-3)
+  if (sixteenth > 0 && Math.abs(slopeInPerFt - sixteenth) < 5e-4)
     return slopeInWords(sixteenth).replace(' in per ft', ' in/ft');
   return `${plainNumber(slopeInPerFt, 2)} in/ft`;
 }

@@ -1,0 +1,163 @@
+import { crewChecks } from '../../../reference/crew-checks.ts';
+import type { Cited } from '../../../reference/sources.ts';
+import { feetInches, inches } from '../../units/print.ts';
+import { sourceNote } from '../finding.ts';
+import { boardFeet } from './page-figures.ts';
+import type { Assessment, Caution, Layout, SourceNote } from './types.ts';
+
+type Check = (typeof crewChecks)[number]['check'];
+
+const row = (check: Check) => crewChecks.find((each) => each.check === check)!;
+
+/** Largest difference between a spot level and the plan that is let pass. */
+export const spotTolerance = (): { withinIn: number; source: SourceNote } => {
+  const { withinIn, ...cited } = row('spot-level');
+  return { withinIn, source: sourceNote(cited as Cited) };
+};
+
+const within = (check: Check): string => inches(row(check).withinIn);
+
+export interface WorkStep {
+  title: string;
+  lines: readonly string[];
+  /** Nobody goes on before it is settled. */
+  hold: boolean;
+}
+
+function surveyStep(): WorkStep {
+  const spot = within('spot-level');
+  return {
+    title: 'Shoot the bare deck',
+    hold: true,
+    lines: [
+      'Strip the old roof, sweep, and look at every sheet of wood: soft, wet, split or loose is replaced first.',
+      'Set the level over point 1 and read every check point. Write the readings in the table below.',
+      `Go: every point within ${spot} of the plan.`,
+      `Shim here: a point more than ${spot} low. Fill it up to the plan before the boards.`,
+      `Stop and call: a point more than ${spot} high, a soft deck, a sag that moves underfoot, or anything that the plan does not show.`,
+    ],
+  };
+}
+
+function boardStep(layout: Layout): WorkStep {
+  return {
+    title: 'Lay the boards from the low side up',
+    hold: false,
+    lines: [
+      'Start at the outlet or the gutter with the thinnest row; the thin edge points to the water’s way out.',
+      `Measure the four corners of the first board of every row: within ${within('board-thickness')} of its mark.`,
+      `Step between two boards: at most ${within('joint-step')}, and never a step that faces uphill. Gaps over ${within('joint-gap')} are filled.`,
+      layout.fill.length === 0 ? '' : 'Fill goes down first, joints staggered over it.',
+    ].filter((part) => part !== ''),
+  };
+}
+
+/** The order of work, with the points where everybody waits. */
+export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] {
+  const covering = assessment.membranes.find(({ id }) => id === assessment.chosenMembrane)?.name ?? null;
+  const fresh = layout.outlets.filter(({ status }) => status === 'proposed');
+  const raised = layout.budgets
+    .filter(({ id, leftIn }) => leftIn < 0 && assessment.budgets.some((b) => b.id === id && b.hardness === 'raise'))
+    .map(({ where, leftIn }) => `${where}: raise it ${inches(-leftIn)}`);
+  const steps: (WorkStep | null)[] = [
+    surveyStep(),
+    layout.levellingBoardFt < 0.5
+      ? null
+      : {
+          title: 'Level the deck',
+          hold: false,
+          lines: [
+            `About ${boardFeet(layout.levellingBoardFt)} of fill brings the deck to the plane the boards are made for.`,
+          ],
+        },
+    fresh.length === 0 ? null : { title: 'Make the new ways out', hold: false, lines: fresh.map(({ label }) => label) },
+    raised.length === 0 ? null : { title: 'Raise what stands in the way', hold: false, lines: raised },
+    {
+      title: 'Set the wood at the edges',
+      hold: false,
+      lines: ['Heights at both ends of every piece are in the table below; between them the wood runs straight.'],
+    },
+    {
+      title: 'Snap the lines',
+      hold: false,
+      lines: ['Outlets, valleys and ridges first, then the rows. Write the mark of the board beside each line.'],
+    },
+    boardStep(layout),
+    {
+      title: 'Shoot the boards',
+      hold: true,
+      lines: [
+        'Read every check point again and type the heights in. They are judged against the plan: what would stand, and where.',
+        'Cover nothing before no water would stand.',
+      ],
+    },
+    { title: 'Cover board, covering, edges', hold: false, lines: covering === null ? [] : [`Covering: ${covering}.`] },
+    {
+      title: 'Run water',
+      hold: true,
+      lines: ['Hose every high corner and watch the valleys. Outlets open, strainers in, nothing left on the roof.'],
+    },
+  ];
+  return steps.filter((step): step is WorkStep => step !== null);
+}
+
+export interface CheckRow {
+  id: string;
+  place: string;
+  where: string;
+  /** Ground that the boards lie on, against point 1. */
+  base: string;
+  buildUp: string;
+  finished: string;
+  finishedIn: number;
+}
+
+/** Signed, because the base may lie lower than point 1. */
+const signed = (valueIn: number): string => (valueIn > 1 / 32 ? `+${inches(valueIn)}` : inches(valueIn));
+
+export function checkRows({ checkPoints }: Layout): CheckRow[] {
+  const [first] = checkPoints;
+  return checkPoints.map(({ id, where, heightIn, thicknessIn }) => ({
+    id,
+    place: `check-${id}`,
+    where,
+    base: signed(heightIn - thicknessIn - (first.heightIn - first.thicknessIn)),
+    buildUp: inches(thicknessIn),
+    finished: signed(heightIn),
+    finishedIn: heightIn,
+  }));
+}
+
+export interface NailerRow {
+  edge: string;
+  length: string;
+  start: string;
+  end: string;
+}
+
+export const nailerRows = ({ nailers }: Layout): NailerRow[] =>
+  nailers.map(({ edge, lengthFt, startIn, endIn }) => ({
+    edge,
+    length: feetInches(lengthFt),
+    start: inches(startIn),
+    end: inches(endIn),
+  }));
+
+const GRAVEST = 4;
+const GRAVE = 3;
+
+export interface CrewCautions {
+  top: readonly Caution[];
+  rest: readonly Caution[];
+}
+
+/** What the crew reads before it climbs: the gravest, and the grave ones that a known fact of this job calls for. */
+export function crewCautions(cautions: readonly Caution[]): CrewCautions {
+  const isTop = ({ severity, when, because }: Caution): boolean =>
+    when === 'during' && (severity === GRAVEST || (severity === GRAVE && !because.startsWith('Not known')));
+  const known = ({ because }: Caution): number => (because.startsWith('Not known') ? 1 : 0);
+  return {
+    top: cautions.filter(isTop).sort((a, b) => known(a) - known(b)),
+    rest: cautions.filter((caution) => caution.when !== 'finished' && !isTop(caution)),
+  };
+}

@@ -1,0 +1,133 @@
+import { inches, plainNumber, rValue } from '../../units/print.ts';
+import { boardFeet, depthFigure, orNotKnown, psf, slopeFigure } from './page-figures.ts';
+import type { Assessment, ExistingReport, Layout } from './types.ts';
+
+/** The layout that a page shows: the one asked for, else the chosen one, else the first that was tried. */
+export function shownLayout(assessment: Assessment, id: string | null = null): Layout | null {
+  const { layouts, chosenLayout } = assessment;
+  return (
+    layouts.find((layout) => layout.id === id) ??
+    layouts.find((layout) => layout.id === chosenLayout) ??
+    layouts[0] ??
+    null
+  );
+}
+
+const areaOf = (areaSqFt: number): string => `${plainNumber(areaSqFt)} sq ft`;
+
+/** The roof as it is, in one sentence. */
+export function todaySentence({ ponds, undrainedAreaSqFt, verdict }: ExistingReport): string {
+  const deep = ponds.filter(({ birdBath }) => !birdBath);
+  if (deep.length > 0) {
+    const worst = Math.max(...deep.map(({ greatestDepthIn }) => greatestDepthIn));
+    const wet = deep.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0);
+    return `Today water stands up to ${depthFigure(worst)} deep over ${areaOf(wet)}.`;
+  }
+  if (verdict === 'ponds') return 'Today water stands where it was seen.';
+  if (undrainedAreaSqFt > 0.5)
+    return `Today ${areaOf(undrainedAreaSqFt)} lie level, and water there has nowhere to run.`;
+  return 'Today no standing water is computed.';
+}
+
+/** What a layout does about it, in one sentence. */
+export function laidSentence(layout: Layout): string {
+  if (layout.rejected !== null) return `This layout is not offered: ${layout.rejected.why}.`;
+  const { leastFaceSlopeInPerFt: face, leastValleySlopeInPerFt: valley } = layout;
+  const falls = [
+    face === null ? '' : `every plane falls at least ${slopeFigure(face)}`,
+    valley === null ? '' : `every valley at least ${slopeFigure(valley)}`,
+  ].filter((part) => part !== '');
+  const dry =
+    layout.ponds.length === 0
+      ? 'no water stands'
+      : `water still stands ${depthFigure(layout.ponds[0].greatestDepthIn)} deep`;
+  return `Laid so, ${[...falls, dry].join(', ').replace(/, ([^,]*)$/, ' and $1')}.`;
+}
+
+export const differenceSentence = (existing: ExistingReport, layout: Layout): string =>
+  `${todaySentence(existing)} ${laidSentence(layout)}`;
+
+const valleyWords: Record<Layout['valleyGrade'], string> = {
+  good: '',
+  slow: ', a slow valley',
+  'too-flat': ', too flat',
+};
+
+export interface LayoutRow {
+  id: string;
+  title: string;
+  why: string;
+  state: 'chosen' | 'offered' | 'rejected';
+  stateWords: string;
+  /** Why it is rejected, and what to relax. */
+  reason: string | null;
+  relax: string | null;
+  planes: string;
+  valleys: string;
+  thickness: string;
+  meanThickness: string;
+  volume: string;
+  levelling: string;
+  thinnestR: string;
+  effectiveR: string;
+  newOutlets: string;
+  tightest: string;
+  addedLoad: string;
+}
+
+function tightestOf(assessment: Assessment, layout: Layout): string {
+  const hard = new Set(assessment.budgets.filter(({ hardness }) => hardness === 'stop').map(({ id }) => id));
+  const [first] = layout.budgets.filter(({ id }) => hard.has(id)).sort((a, b) => a.leftIn - b.leftIn);
+  if (first === undefined) return 'no hard limit known';
+  const left = first.leftIn < -1 / 32 ? `${inches(-first.leftIn)} short` : `${inches(Math.max(0, first.leftIn))} left`;
+  return `${left} at ${first.where}`;
+}
+
+/** One layout in the words of the comparison. */
+export function layoutRow(assessment: Assessment, layout: Layout): LayoutRow {
+  const { rejected } = layout;
+  const state = rejected !== null ? 'rejected' : layout.id === assessment.chosenLayout ? 'chosen' : 'offered';
+  return {
+    id: layout.id,
+    title: layout.title,
+    why: layout.why,
+    state,
+    stateWords: { chosen: 'chosen', offered: 'can be built', rejected: 'rejected' }[state],
+    reason: rejected?.why ?? null,
+    relax: rejected?.relax ?? null,
+    planes: orNotKnown(layout.leastFaceSlopeInPerFt, slopeFigure),
+    valleys:
+      layout.leastValleySlopeInPerFt === null
+        ? 'none'
+        : `${slopeFigure(layout.leastValleySlopeInPerFt)}${valleyWords[layout.valleyGrade]}`,
+    thickness: `${inches(layout.leastThicknessIn)} to ${inches(layout.greatestThicknessIn)}`,
+    meanThickness: inches(layout.meanThicknessIn),
+    volume: boardFeet(layout.volumeBoardFt),
+    levelling: layout.levellingBoardFt < 0.5 ? 'none' : boardFeet(layout.levellingBoardFt),
+    thinnestR: rValue(layout.thinnestR),
+    effectiveR: rValue(layout.effectiveR),
+    newOutlets: layout.newOutlets === 0 ? 'none' : plainNumber(layout.newOutlets),
+    tightest: tightestOf(assessment, layout),
+    addedLoad: psf(layout.addedPsf),
+  };
+}
+
+export const layoutRows = (assessment: Assessment): LayoutRow[] =>
+  assessment.layouts.map((layout) => layoutRow(assessment, layout));
+
+/** What the thickness under the target would take, in a sentence; null where no target is known. */
+export function baseSentence(layout: Layout): string | null {
+  const { baseForTargetIn: base, baseForTargetFits: fits, effectiveR } = layout;
+  if (base === null) return null;
+  if (base === 0) return `The taper alone meets the target: effective ${rValue(effectiveR)}.`;
+  const how = `A flat layer of ${inches(base)} under the taper would meet the target R`;
+  return fits === true
+    ? `${how}, and the heights bear it. It is not added unless you ask for it.`
+    : `${how}, but the heights do not bear it: ask for relief, or raise what is in the way.`;
+}
+
+/** How near the layout comes to the least board that any layout with its own least slope could do with. */
+export function boundSentence({ bound, volumeBoardFt }: Layout): string | null {
+  if (bound === null) return null;
+  return `${boardFeet(volumeBoardFt)} against a least of ${boardFeet(bound.boardFt)} (within ${boardFeet(bound.errorBoardFt)}) for any roof that falls ${slopeFigure(bound.pathSlopeInPerFt)} along every path to the same outlets: ${plainNumber(bound.ratio, 2)} times. With the full slope in the valleys too it would be ${boardFeet(bound.strictConeBoardFt)}.`;
+}

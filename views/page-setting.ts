@@ -1,0 +1,40 @@
+/** Addresses that the pages of one roof link to. Null in saved papers, which link nowhere. */
+export interface PageLinks {
+  home: string;
+  result: string;
+  estimate: string;
+  crew: string;
+  owner: string;
+  supplier: string;
+  edit: string;
+  file: string;
+  /** Where as-built heights are sent. */
+  asBuilt: string;
+  /** One drawing at full size: `${drawing}/before.svg`, `after.svg`, `boards.svg`. */
+  drawing: string;
+}
+
+/** What a page needs besides the answer. */
+export interface PageSetting {
+  links: PageLinks | null;
+  /** Address of the style sheet, or its text in a saved paper. */
+  style: { href: string } | { text: string };
+  /** Date as somebody typed it; null leaves a blank to fill in. */
+  dateText: string | null;
+}
+
+export function roofLinks(id: string): PageLinks {
+  const roof = `/roofs/${encodeURIComponent(id)}`;
+  return {
+    home: '/',
+    result: roof,
+    estimate: `${roof}/estimate`,
+    crew: `${roof}/crew`,
+    owner: `${roof}/owner`,
+    supplier: `${roof}/supplier`,
+    edit: `${roof}/edit`,
+    file: `${roof}/file`,
+    asBuilt: `${roof}/as-built`,
+    drawing: `${roof}/drawings`,
+  };
+}

@@ -1,0 +1,133 @@
+import { checkRows, crewCautions, nailerRows, orderOfWork, spotTolerance } from '../../src/core/report/page-crew.ts';
+import { shownLayout } from '../../src/core/report/page-layouts.ts';
+import { SourceBook } from '../../src/core/report/page-sources.ts';
+import type { Assessment, Layout } from '../../src/core/report/types.ts';
+import { chalkRows } from '../../src/drawing/chalk-rows.ts';
+import { inches } from '../../src/units/print.ts';
+import type { AsBuiltForm } from '../as-built-types.ts';
+import type { PageSetting } from '../page-setting.ts';
+import { AsBuilt } from '../parts/as-built.tsx';
+import { BoardPlans } from '../parts/board-plans.tsx';
+import { BoardTables } from '../parts/board-tables.tsx';
+import { Cautions } from '../parts/cautions.tsx';
+import { Findings } from '../parts/findings.tsx';
+import { Sheet } from '../parts/sheet.tsx';
+import { SourceList } from '../parts/source-mark.tsx';
+import { Table } from '../parts/table.tsx';
+
+export interface CrewSheetPageProps {
+  assessment: Assessment;
+  setting: PageSetting;
+  /** What came back from the as-built form; null before anything was typed. */
+  asBuilt?: AsBuiltForm | null;
+}
+
+function Order({ assessment, layout }: { assessment: Assessment; layout: Layout }) {
+  return (
+    <ol class="steps">
+      {orderOfWork(assessment, layout).map(({ title, lines, hold }) => (
+        <li>
+          {hold ? <span class="hold">Hold point</span> : null}
+          <b>{title}</b>
+          <ul>
+            {lines.map((text) => (
+              <li>{text}</li>
+            ))}
+          </ul>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Lines({ assessment, layout }: { assessment: Assessment; layout: Layout }) {
+  const chalk = chalkRows(layout, assessment.plan.edges);
+  return (
+    <>
+      {chalk.length === 0 ? null : (
+        <Table
+          caption="Chalk lines at the rows, measured square off the outlet or edge"
+          columns={[{ head: 'From' }, { head: 'Lines at' }]}
+          rows={chalk.map(({ start, distances }) => ({ cells: [start, distances] }))}
+        />
+      )}
+      <Table
+        caption="Wood at the edges: height over the deck at both ends"
+        columns={[
+          { head: 'Edge' },
+          { head: 'Length', kind: 'figure' },
+          { head: 'Starts at', kind: 'figure' },
+          { head: 'Ends at', kind: 'figure' },
+          { head: 'Set', kind: 'blank' },
+        ]}
+        rows={nailerRows(layout).map(({ edge, length, start, end }) => ({ cells: [edge, length, start, end, ''] }))}
+      />
+    </>
+  );
+}
+
+function Survey({ layout }: { layout: Layout }) {
+  const { withinIn } = spotTolerance();
+  return (
+    <Table
+      caption={`Check points, good within ${inches(withinIn)}. Deck: against the deck at point 1. Finished: above the lowest outlet, cover board on.`}
+      columns={[
+        { head: 'Point' },
+        { head: 'Where' },
+        { head: 'Deck', kind: 'figure' },
+        { head: 'Deck read', kind: 'blank' },
+        { head: 'Build-up', kind: 'figure' },
+        { head: 'Finished', kind: 'figure' },
+        { head: 'Finished read', kind: 'blank' },
+      ]}
+      rows={checkRows(layout).map(({ id, place, where, base, buildUp, finished }) => ({
+        place,
+        cells: [id, where, base, '', buildUp, finished, ''],
+      }))}
+    />
+  );
+}
+
+/** What the crew lead works from: cautions, order of work, boards, lines, heights to check, and the heights as laid. */
+export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheetPageProps) {
+  const layout = shownLayout(assessment);
+  const book = new SourceBook(assessment, layout);
+  const { top, rest } = crewCautions(assessment.cautions);
+  const stops = assessment.findings.filter(({ level }) => level === 'stop');
+  return (
+    <Sheet assessment={assessment} setting={setting} page="crew">
+      <h1 class="quiet">Crew sheet: {assessment.label}</h1>
+      <p class="headline">Provisional until the bare deck is shot.</p>
+      <Findings findings={stops} book={book} />
+      <h2>Before anybody goes up</h2>
+      <Cautions cautions={top} book={book} />
+      <p>{assessment.deferral}</p>
+      {layout === null || layout.rejected !== null ? (
+        <p>
+          <b class="stop">Stop</b> No layout fits, so there is nothing to lay yet. {assessment.relax}
+        </p>
+      ) : (
+        <>
+          <h2>Order of work</h2>
+          <Order assessment={assessment} layout={layout} />
+          <h2 class="sheet-break">Boards</h2>
+          <p>{layout.title}.</p>
+          <BoardPlans assessment={assessment} layout={layout} />
+          <BoardTables layout={layout} />
+          <h2>Lines and wood</h2>
+          <Lines assessment={assessment} layout={layout} />
+          <h2>Check points</h2>
+          <Survey layout={layout} />
+          <h2 class="screen">As laid</h2>
+          <AsBuilt layout={layout} links={setting.links} form={asBuilt} />
+        </>
+      )}
+      <h2>The other cautions</h2>
+      <Cautions cautions={rest} book={book} />
+      <details>
+        <summary>Sources</summary>
+        <SourceList book={book} />
+      </details>
+    </Sheet>
+  );
+}

@@ -1,0 +1,138 @@
+import {
+  baseSentence,
+  boundSentence,
+  differenceSentence,
+  shownLayout,
+  todaySentence,
+} from '../../src/core/report/page-layouts.ts';
+import { SourceBook } from '../../src/core/report/page-sources.ts';
+import type { Assessment, Layout } from '../../src/core/report/types.ts';
+import { planPair } from '../../src/drawing/plan-pair.ts';
+import type { PageSetting } from '../page-setting.ts';
+import { Assumptions } from '../parts/assumptions.tsx';
+import { BeforeAfter } from '../parts/before-after.tsx';
+import { Cautions } from '../parts/cautions.tsx';
+import { Findings } from '../parts/findings.tsx';
+import { Layouts } from '../parts/layouts.tsx';
+import { Limits } from '../parts/limits.tsx';
+import { Materials } from '../parts/materials.tsx';
+import { Membranes } from '../parts/membranes.tsx';
+import { RulesAndRain } from '../parts/rules.tsx';
+import { Sections } from '../parts/sections.tsx';
+import { Sheet } from '../parts/sheet.tsx';
+import { SourceMark } from '../parts/source-mark.tsx';
+import { Flats, Loads, Outlets, Ponds } from '../parts/water-tables.tsx';
+import { Workings } from '../parts/workings.tsx';
+
+export interface ResultPageProps {
+  assessment: Assessment;
+  setting: PageSetting;
+  /** Layout to draw; the chosen one where none is asked for. */
+  layoutId?: string | null;
+}
+
+function LayoutWords({ layout, book }: { layout: Layout; book: SourceBook }) {
+  const base = baseSentence(layout);
+  return (
+    <>
+      <p>{layout.inServiceNote}</p>
+      {layout.overflow.note === '' ? null : (
+        <p>
+          Overflow: {layout.overflow.note}
+          <SourceMark book={book} note={layout.overflow.source} />
+        </p>
+      )}
+      {base === null ? null : <p>{base}</p>}
+    </>
+  );
+}
+
+/** The answer for one roof: one sentence, the plan always in sight, then why, then the tables. */
+export function ResultPage({ assessment, setting, layoutId = null }: ResultPageProps) {
+  const { existing, findings } = assessment;
+  const layout = shownLayout(assessment, layoutId);
+  const book = new SourceBook(assessment, layout);
+  const pair = planPair(assessment, layout);
+  const stops = findings.filter(({ level }) => level === 'stop');
+  const rest = findings.filter(({ level }) => level !== 'stop');
+  const bound = layout === null ? null : boundSentence(layout);
+  return (
+    <Sheet assessment={assessment} setting={setting} page="result" extraCss={pair.css}>
+      <div class="answer">
+        <section class="say" aria-label="Answer">
+          <h1 class="quiet">{assessment.label}</h1>
+          <p class="headline">{assessment.headline}</p>
+          {assessment.relax === null ? null : (
+            <p>
+              <b>What to relax first:</b> {assessment.relax}
+            </p>
+          )}
+          <Findings findings={stops} book={book} />
+        </section>
+        <section class="plans" aria-label="Plans" id="plans">
+          <div class="stay">
+            <BeforeAfter pair={pair} links={setting.links} />
+          </div>
+        </section>
+        <div class="body">
+          <p class="difference">{layout === null ? todaySentence(existing) : differenceSentence(existing, layout)}</p>
+          <h2>Why</h2>
+          <p>{existing.why}</p>
+          {existing.decidedBy === null ? null : (
+            <p>
+              <b>What would decide it:</b> {existing.decidedBy}
+            </p>
+          )}
+          <Sections pair={pair} />
+          <Ponds ponds={existing.ponds} drawing="before" />
+          <Flats flats={existing.flats} />
+
+          <h2>Heights decide first</h2>
+          <Limits assessment={assessment} layout={layout} book={book} />
+
+          <h2>Layouts</h2>
+          <Layouts assessment={assessment} shown={layout} links={setting.links} />
+          {layout === null ? null : <LayoutWords layout={layout} book={book} />}
+          {bound === null ? null : (
+            <details>
+              <summary>How good is it?</summary>
+              <p>{bound}</p>
+            </details>
+          )}
+
+          <h2>Ways out for the water</h2>
+          {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} drawing="after" book={book} />}
+          <details>
+            <summary>The roof as it is</summary>
+            <Outlets caption="Outlets there now" outlets={existing.outlets} drawing="before" book={book} />
+            <Loads loads={existing.loads} />
+          </details>
+
+          <h2>Covering</h2>
+          <Membranes assessment={assessment} book={book} />
+
+          <h2>To do and to know</h2>
+          <Findings findings={rest} book={book} />
+
+          <h2>Materials</h2>
+          <Materials materials={assessment.materials} book={book} />
+
+          <h2>Cautions</h2>
+          <Cautions cautions={assessment.cautions.filter(({ severity }) => severity === 4)} book={book} />
+          <details>
+            <summary>The other cautions</summary>
+            <Cautions cautions={assessment.cautions.filter(({ severity }) => severity < 4)} book={book} />
+          </details>
+          <p>{assessment.deferral}</p>
+
+          <h2>What was assumed</h2>
+          <Assumptions assumed={assessment.assumed} />
+
+          <h2>Rules, rain, sources</h2>
+          <RulesAndRain assessment={assessment} book={book} />
+          <Workings workings={assessment.workings} book={book} />
+        </div>
+      </div>
+    </Sheet>
+  );
+}

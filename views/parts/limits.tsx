@@ -1,0 +1,48 @@
+import { limitRows } from '../../src/core/report/page-limits.ts';
+import type { SourceBook } from '../../src/core/report/page-sources.ts';
+import type { Assessment, Layout } from '../../src/core/report/types.ts';
+import { SourceMark } from './source-mark.tsx';
+import { PlaceLink, Table } from './table.tsx';
+
+export interface LimitsProps {
+  assessment: Assessment;
+  layout: Layout | null;
+  book: SourceBook;
+}
+
+/** Heights decide first: what every door, wall, curb and pipe allows, and what the layout leaves. */
+export function Limits({ assessment, layout, book }: LimitsProps) {
+  const rows = limitRows(assessment, layout);
+  if (rows.length === 0) return <p>No height limits the build-up: no door, wall, curb or pipe is listed.</p>;
+  return (
+    <Table
+      caption="Heights over the bare deck"
+      columns={[
+        { head: 'Where' },
+        { head: 'Left' },
+        { head: 'Height', kind: 'figure' },
+        { head: 'Must stay clear', kind: 'figure' },
+        { head: 'Allows', kind: 'figure' },
+        { head: 'Used', kind: 'figure' },
+        { head: 'Allows R', kind: 'figure' },
+      ]}
+      rows={rows.map((row) => ({
+        place: `limit-${row.id}`,
+        cells: [
+          <>
+            <PlaceLink drawing="after" place={`limit-${row.id}`}>
+              {row.where}
+            </PlaceLink>
+            <SourceMark book={book} note={row.source} />
+          </>,
+          row.state === 'short' ? <b class="stop">{row.left}</b> : row.state === 'raise' ? <b>{row.left}</b> : row.left,
+          row.height,
+          row.clear,
+          row.available,
+          row.used,
+          row.allowsR,
+        ],
+      }))}
+    />
+  );
+}

@@ -1,0 +1,115 @@
+/** Result page, tables, figures, lists. */
+export const pageCss = `
+.headline{font-size:clamp(1.3rem,1rem + 1.6vw,1.9rem);line-height:1.3;margin:.3rem 0 .8rem;text-wrap:pretty}
+.answer{display:grid;grid-template-columns:minmax(0,1fr);gap:0 2.2rem;grid-template-areas:"say" "plans" "body"}
+.answer>.say{grid-area:say}
+.answer>.plans{grid-area:plans}
+.answer>.body{grid-area:body}
+.plans{min-width:0}
+.pair{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(22rem,100%),1fr));gap:.8rem}
+figure{margin:0}
+figcaption{font:.9rem/1.4 var(--sans);margin:.2rem 0 .6rem}
+figcaption b{font-weight:700}
+figcaption a{margin-left:.6rem}
+.sheet{background:var(--sheet);border:1px solid var(--rule)}
+.wide{overflow-x:auto}
+.wide .drawing{min-width:44rem;max-width:70rem}
+.plans .drawing{max-height:72vh}
+.difference{border-left:3px solid var(--ink);padding:.1rem 0 .1rem .8rem}
+@media (min-width:64rem){
+.answer{grid-template-columns:minmax(0,1fr) minmax(0,1fr);grid-template-areas:"say plans" "body plans";grid-template-rows:auto 1fr}
+.plans>.stay{position:sticky;top:.5rem}
+.plans .pair{grid-template-columns:minmax(0,1fr)}
+.plans .drawing{max-height:42vh}
+}
+@media (min-width:92rem){
+.answer{grid-template-columns:minmax(0,5fr) minmax(0,7fr)}
+.plans .pair{grid-template-columns:1fr 1fr}
+.plans .drawing{max-height:80vh}
+}
+@media (max-width:63.99rem){
+.plans>.stay{background:var(--paper)}
+}
+@media (max-width:40rem){
+.plans{position:sticky;top:0;z-index:3;background:var(--paper);border-bottom:1px solid var(--ink);margin:0 calc(-1*clamp(.8rem,3vw,2rem));padding:.3rem .8rem 0}
+.plans .pair{display:flex;overflow-x:auto;scroll-snap-type:x mandatory;gap:.6rem}
+.plans .pair figure{flex:0 0 90%;scroll-snap-align:start}
+.plans .drawing{max-height:38vh}
+.plans figcaption{margin-bottom:.2rem}
+}
+main,.body{container-type:inline-size}
+table{border-collapse:collapse;width:100%;font:.9rem/1.4 var(--sans);margin:.5rem 0 1rem}
+caption{text-align:left;font:600 .95rem/1.4 var(--serif);padding:.2rem 0}
+th,td{text-align:left;vertical-align:top;padding:.35rem .6rem .35rem 0;border-bottom:1px solid var(--rule);font-weight:400}
+thead th{font-size:.78rem;color:var(--soft);border-bottom:1px solid var(--ink);vertical-align:bottom}
+tbody th{font-weight:500}
+.figure{text-align:right;white-space:nowrap}
+tr[data-place]:hover{background:var(--grey-0)}
+tr.chosen{background:var(--grey-0)}
+.blank-cell{min-width:4.5rem;border-bottom:1px solid var(--ink)}
+.why{display:block;color:var(--soft);font-weight:400}
+@container (max-width:30rem){
+.few thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.few,.few tbody,.few tr,.few caption{display:block}
+.few tr{border-bottom:1px solid var(--ink);padding:.4rem 0}
+.few th,.few td{display:grid;grid-template-columns:minmax(6.5rem,36%) minmax(0,1fr);gap:.5rem;border:0;padding:.1rem 0;text-align:left;white-space:normal}
+.few th{display:block;font-weight:600}
+.few td::before{content:attr(data-head);color:var(--soft)}
+.few td:empty{display:none}
+.few td.blank-cell{display:grid;border-bottom:1px solid var(--rule);min-height:1.8rem}
+}
+@container (max-width:52rem){
+.many thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.many,.many tbody,.many tr,.many caption{display:block}
+.many tr{border-bottom:1px solid var(--ink);padding:.4rem 0}
+.many th,.many td{display:grid;grid-template-columns:minmax(6.5rem,36%) minmax(0,1fr);gap:.5rem;border:0;padding:.1rem 0;text-align:left;white-space:normal}
+.many th{display:block;font-weight:600}
+.many td::before{content:attr(data-head);color:var(--soft)}
+.many td:empty{display:none}
+.many td.blank-cell{display:grid;border-bottom:1px solid var(--rule);min-height:1.8rem}
+}
+.findings{list-style:none;padding:0}
+.findings li{border-left:3px solid var(--rule);padding:.2rem 0 .2rem .8rem;margin:.5rem 0}
+.findings .is-stop{border-left-color:var(--stop)}
+.findings .is-fix{border-left-color:var(--ink)}
+.findings b{display:inline}
+.cautions{padding:0;list-style:none}
+.cautions{columns:26rem;column-gap:2.2rem}
+.cautions li{break-inside:avoid;margin:0 0 .6rem;padding-left:.8rem;border-left:2px solid var(--rule)}
+.cautions .grave{border-left:4px solid var(--ink)}
+.terms{display:grid;grid-template-columns:minmax(8rem,auto) minmax(0,1fr);gap:.15rem 1rem;font-family:var(--sans);font-size:.9rem}
+.terms dt{color:var(--soft)}
+.terms dd{margin:0}
+.key{display:flex;flex-wrap:wrap;gap:.4rem 1rem;list-style:none;padding:0;font:.85rem/1.4 var(--sans)}
+.key svg{width:1.6rem;height:1.1rem;display:inline-block;vertical-align:-.2rem;margin-right:.35rem;border:1px solid var(--soft)}
+.steps{padding-left:1.6rem}
+.steps>li{margin:.8rem 0}
+.steps .hold{font:700 .8rem/1.3 var(--sans);border:2px solid var(--ink);padding:.05rem .4rem;margin-right:.4rem}
+.reading{width:6.5rem}
+.owner{font-size:1.12rem;max-width:46rem}
+.owner .pair{max-width:none}
+`;
+
+/** Every page prints as a sheet. */
+export const printCss = `
+@page{margin:14mm 12mm 16mm;@bottom-right{content:"page " counter(page) " of " counter(pages);font:9pt sans-serif}}
+@media print{
+:root{--paper:#fff;--sheet:#fff;font-size:10pt}
+.head nav,.head label,.skip,.screen,figcaption a,button{display:none!important}
+.head{border:0;padding:0 0 2mm}
+main{padding:0;max-width:none}
+.answer{display:block}
+.plans,.plans>.stay{position:static}
+.pair{grid-template-columns:1fr 1fr}
+.plans .drawing,.wide .drawing{max-height:none;min-width:0;max-width:100%}
+.wide{overflow:visible}
+h2{break-after:avoid}
+figure,tr,li,.title-block{break-inside:avoid}
+thead{display:table-header-group}
+details>summary{list-style:none}
+a{text-decoration:none}
+.sheet-break{break-before:page}
+.title-block{margin:6mm 0 0}
+.invented{padding:1mm 0}
+}
+`;
