@@ -36,7 +36,7 @@ export const openingDeduct = {
 
 /** Dearer rolls are only taken where they save seams without wasting this much of the least order. */
 export const widestChoice = {
-  grossOverLeast: 1.5,
+  grossOverLeast: 1.25,
   source: 'practice',
   at: 'fewest seams among rolls of similar waste',
   grade: 'practice',

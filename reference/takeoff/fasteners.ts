@@ -1,16 +1,7 @@
 import type { Cited } from '../sources.ts';
 
 export interface DeckHold extends Cited {
-  deck:
-    | 'plywood'
-    | 'osb'
-    | 'plank'
-    | 'tongue-and-groove'
-    | 'steel'
-    | 'concrete'
-    | 'gypsum'
-    | 'cement-fiber'
-    | 'lightweight-concrete';
+  deck: string;
   /** How boards are held by default. Concrete and poured or fibrous decks are glued: no holes are drilled by default. */
   hold: 'screws' | 'adhesive';
   /** Screw past the top of the deck, on top of the panel's own thickness where it goes through. */

@@ -1,19 +1,7 @@
 import type { Cited } from '../sources.ts';
 
 export interface OldCovering extends Cited {
-  covering:
-    | 'sbs-granule'
-    | 'app'
-    | 'bur-gravel'
-    | 'bur-smooth'
-    | 'tpo'
-    | 'pvc'
-    | 'epdm'
-    | 'roll-roofing'
-    | 'coating'
-    | 'spray-foam'
-    | 'metal'
-    | 'other';
+  covering: string;
   /** One layer, dry, least and most. */
   psf: readonly [number, number];
   cubicYdPerSq: number;

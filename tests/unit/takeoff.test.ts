@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { membraneOptions } from '../../reference/membranes/options.ts';
+import { deckHolds } from '../../reference/takeoff/fasteners.ts';
+import { oldCoverings } from '../../reference/takeoff/tear-off.ts';
 import type { MaterialLine } from '../../src/core/report/types.ts';
-import type { Roof } from '../../src/core/roof.ts';
+import type { CoveringKind, DeckKind, Roof } from '../../src/core/roof.ts';
 import type { TakeOff } from '../../src/core/takeoff/take-off.ts';
 import { gutterRoof, layoutOf, listOf, roofOf } from './takeoff-roofs.ts';
 
@@ -107,6 +109,38 @@ describe('screws where the deck takes them', () => {
   it('a panel too thin for screws is glued', () => {
     const thin = roofOf(gutterRoof(30, 20, { deck: { kind: 'plywood', thicknessIn: 0.375 } }));
     expect(has(listOf(thin, 'tpo'), /^screw-/)).toBe(false);
+  });
+});
+
+describe('tables', () => {
+  it('every deck and every old covering of the roof file has its row', () => {
+    const decks: Record<DeckKind, true> = {
+      plywood: true,
+      osb: true,
+      plank: true,
+      'tongue-and-groove': true,
+      steel: true,
+      concrete: true,
+      gypsum: true,
+      'cement-fiber': true,
+      'lightweight-concrete': true,
+    };
+    const coverings: Record<CoveringKind, true> = {
+      'sbs-granule': true,
+      app: true,
+      'bur-gravel': true,
+      'bur-smooth': true,
+      tpo: true,
+      pvc: true,
+      epdm: true,
+      'roll-roofing': true,
+      coating: true,
+      'spray-foam': true,
+      metal: true,
+      other: true,
+    };
+    expect(deckHolds.map(({ deck }) => deck).sort()).toEqual(Object.keys(decks).sort());
+    expect(oldCoverings.map(({ covering }) => covering).sort()).toEqual(Object.keys(coverings).sort());
   });
 });
 

@@ -8,7 +8,7 @@ import { packed } from './attachment.ts';
 import { inLine } from './edges.ts';
 import type { EdgeRun, Job } from './job.ts';
 import { counted, type LineDraft, lineOf, whole } from './line.ts';
-import { goesOver, type Strip, tieInRunIn } from './strips.ts';
+import { flashingIn, goesOver, type Strip, tieInRunIn } from './strips.ts';
 
 const group = 'Flashings' as const;
 
@@ -177,14 +177,15 @@ function cornerLine(job: Job): LineDraft[] {
 }
 
 /** Curbs and pipes that would be drowned by the new boards: how much each must come up. */
-function raiseLines({ layout, site }: Job): LineDraft[] {
+function raiseLines(job: Job): LineDraft[] {
+  const { layout, site } = job;
   const short = layout.budgets.filter(({ id, leftIn }) => leftIn < -1e-9 && /^(curb|pipe)-/.test(id));
   return short.map(({ id, where, usedIn, leftIn }) => {
     const riseIn = whole(-leftIn * 4) / 4;
     const curb = site.roof.curbs.find((one) => `curb-${one.id}` === id);
     const courses = whole(riseIn / nailerStock.courseIn);
     const ft = curb === undefined ? 0 : perimeterFt(curb.outline) * courses;
-    const why = `new boards and cover board take ${inches(usedIn)} there, ${leastFlashing.heightIn} in of flashing must stand above them, ${inches(-leftIn)} are missing`;
+    const why = `new boards and cover board take ${inches(usedIn)} there, ${flashingIn(job)} in of flashing must stand above them, ${inches(-leftIn)} are missing`;
     return {
       id: `raise-${id}`,
       group,

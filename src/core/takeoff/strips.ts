@@ -22,6 +22,10 @@ export interface Strip {
   row: Cited;
 }
 
+/** Least height of base flashing above the new surface: the local rule, else the trade's. */
+export const flashingIn = ({ site }: Pick<Job, 'site'>): number =>
+  site.roof.ruleSet.local.minimumFlashingIn ?? leastFlashing.heightIn;
+
 /** Sheet up a wall or curb: on the field, up, and over its top or onto what stands behind. */
 export const wallSheetIn = (heightIn: number): number => flashingSheet.onFieldIn + heightIn + flashingSheet.ontoWallIn;
 
@@ -61,7 +65,7 @@ function uprightStrip(job: Job, run: EdgeRun, plies: number): Strip {
   const { id, label, lengthFt } = run.site;
   const height = parapetHeightIn(job, run);
   const over = goesOver(job, run);
-  const rise = over && height !== null ? height : leastFlashing.heightIn;
+  const rise = over && height !== null ? height : flashingIn(job);
   const widthIn = over ? parapetSheetIn(rise, parapetSheet.wallThicknessIn) : wallSheetIn(rise);
   const parts = over
     ? `${flashingSheet.onFieldIn} on the field + ${plainNumber(rise, 1)} up + ${parapetSheet.wallThicknessIn} over (wall thickness assumed, measure it) + ${flashingSheet.downOutsideIn} down outside`
@@ -79,16 +83,17 @@ function uprightStrip(job: Job, run: EdgeRun, plies: number): Strip {
 
 const curbName = ({ kind, id }: Curb): string => (id.includes(kind) ? id : `${kind} ${id}`);
 
-function curbStrip(curb: Curb, plies: number): Strip {
+function curbStrip(job: Job, curb: Curb, plies: number): Strip {
   const lengthFt = curbFlashingFt(curb.outline);
-  const widthIn = wallSheetIn(leastFlashing.heightIn);
+  const heightIn = flashingIn(job);
+  const widthIn = wallSheetIn(heightIn);
   return {
     id: `flashing-curb-${curb.id}`,
     item: `Curb flashing, ${curbName(curb)}`,
     lengthFt,
     widthIn,
     plies,
-    basis: `perimeter ${feetInches(perimeterFt(curb.outline))} + ${curbCorner.pastIn} in a side = ${feetInches(lengthFt)}, ${widthIn} in wide (${flashingSheet.onFieldIn} + ${leastFlashing.heightIn} up + ${flashingSheet.ontoWallIn} over the top)`,
+    basis: `perimeter ${feetInches(perimeterFt(curb.outline))} + ${curbCorner.pastIn} in a side = ${feetInches(lengthFt)}, ${widthIn} in wide (${flashingSheet.onFieldIn} + ${plainNumber(heightIn, 1)} up + ${flashingSheet.ontoWallIn} over the top)`,
     row: curbCorner,
   };
 }
@@ -100,7 +105,7 @@ export function stripsOf(job: Job): Strip[] {
   const upright = job.edges.filter(({ use }) => use === 'wall' || use === 'parapet');
   const strips = [
     ...upright.map((run) => uprightStrip(job, run, plies)),
-    ...job.site.roof.curbs.map((curb) => curbStrip(curb, plies)),
+    ...job.site.roof.curbs.map((curb) => curbStrip(job, curb, plies)),
   ];
   const metal = metalFt(job);
   if (job.family === 'bitumen' && metal > 0)

@@ -34,7 +34,7 @@ function pointLine(work: Work, kind: 'drain' | 'scupper', alike: readonly Outlet
     group,
     item: `${work} ${overflow ? 'overflow ' : ''}${kind}${size}`,
     quantity: alike.length,
-    unit: `${kind}s`,
+    unit: alike.length === 1 ? kind : `${kind}s`,
     order: alike.length,
     orderUnit: work === 'Reset' ? (kind === 'drain' ? 'ring and strainer sets' : 'sleeves') : `${kind}s`,
     basis: `${parts[kind]}, ${floor}. ${named.join('. ')}`,
