@@ -73,12 +73,22 @@ function GroupBody({ view }: { view: GroupView }) {
         <p class="problem">{text}</p>
       ))}
       {view.boxes.length === 0 ? null : (
-        <div class="boxes">
+        <div class={view.grid === 'pairs' ? 'boxes pairs' : 'boxes'}>
           {view.boxes.map((box) => (
             <Box view={box} />
           ))}
         </div>
       )}
+      {view.folds.map(({ title, open, boxes }) => (
+        <details class="fold" open={open}>
+          <summary>{title}</summary>
+          <div class="boxes">
+            {boxes.map((box) => (
+              <Box view={box} />
+            ))}
+          </div>
+        </details>
+      ))}
       {view.groups.map((group) => (
         <Group view={group} />
       ))}

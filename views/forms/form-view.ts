@@ -12,6 +12,13 @@ export interface BoxView {
   problems: readonly string[];
 }
 
+/** Boxes that few roofs need: folded away until one of them holds something. */
+export interface FoldView {
+  title: string;
+  open: boolean;
+  boxes: readonly BoxView[];
+}
+
 export interface GroupView {
   id: string;
   title: string;
@@ -22,6 +29,9 @@ export interface GroupView {
   removeName: string | null;
   problems: readonly string[];
   boxes: readonly BoxView[];
+  /** `pairs`: boxes that belong together two by two. */
+  grid: 'free' | 'pairs';
+  folds: readonly FoldView[];
   groups: readonly GroupView[];
 }
 

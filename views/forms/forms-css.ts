@@ -8,7 +8,13 @@ export const formsCss = `
 .desk legend{font-weight:600;padding:0 .3rem}
 .desk details.blank{border:1px dashed var(--rule);padding:0 1rem;margin:.6rem 0}
 .desk details.blank fieldset{border:0;padding:0;margin:0 0 .8rem;background:none}
-.desk .boxes{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(17rem,100%),1fr));gap:.7rem 1.4rem;align-items:start}
+.desk .boxes{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(17rem,100%),1fr));gap:.7rem 1.4rem;align-items:end}
+.desk .boxes.pairs{grid-template-columns:minmax(0,1fr)}
+@media (min-width:40rem){.desk .boxes.pairs{grid-template-columns:repeat(2,minmax(0,1fr))}}
+.desk .supposed{max-width:60rem}
+.desk details.fold{margin-top:.5rem}
+.desk details.fold summary{font:600 .9rem/1.4 var(--sans)}
+.desk fieldset>.hint{margin:0 0 .6rem}
 .desk .box{display:flex;flex-direction:column;gap:.15rem;min-width:0}
 .desk .box:has(textarea){grid-column:1/-1}
 .desk .box label{font:600 .9rem/1.35 var(--sans)}

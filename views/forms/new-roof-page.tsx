@@ -25,10 +25,10 @@ export function NewRoofForm({ groups, problems, readBack }: NewRoofProps) {
           <Group view={group} />
         ))}
         <div class="buttons">
-          <button type="submit" name="then" value="result">
+          <button type="submit" name="next" value="result">
             Get the answer
           </button>
-          <button type="submit" name="then" value="read">
+          <button type="submit" name="next" value="read">
             Show what was understood
           </button>
         </div>

@@ -12,6 +12,29 @@ export interface SectionPageProps {
   problems: readonly ProblemView[];
   /** Said after the form was kept. */
   saved: string | null;
+  /** What the six first answers left open and was put in until it is measured. */
+  supposed: readonly Supposition[];
+}
+
+export interface Supposition {
+  text: string;
+  findOut: string;
+}
+
+function Supposed({ supposed }: { supposed: readonly Supposition[] }) {
+  if (supposed.length === 0) return null;
+  return (
+    <details class="supposed">
+      <summary>Put in until it is measured</summary>
+      <ul>
+        {supposed.map(({ text, findOut }) => (
+          <li>
+            {text}; to find out: {findOut}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
 }
 
 export function SectionLinks({ links }: { links: readonly SectionLink[] }) {
@@ -48,7 +71,7 @@ export function SectionForm({ action, groups, problems, saved }: SectionPageProp
         ))}
         <div class="buttons">
           <button type="submit">Save and check</button>
-          <button type="submit" name="then" value="result">
+          <button type="submit" name="next" value="result">
             Save and show the answer
           </button>
         </div>
@@ -58,7 +81,7 @@ export function SectionForm({ action, groups, problems, saved }: SectionPageProp
 }
 
 export function SectionPage(props: SectionPageProps) {
-  const { roof, title, lead, links } = props;
+  const { roof, title, lead, links, supposed } = props;
   return (
     <div class="edit">
       <SectionLinks links={links} />
@@ -68,6 +91,7 @@ export function SectionPage(props: SectionPageProps) {
         </p>
         <h1>{title}</h1>
         <p class="lead">{lead}</p>
+        <Supposed supposed={supposed} />
         <SectionForm {...props} />
       </div>
     </div>

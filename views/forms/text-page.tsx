@@ -61,7 +61,7 @@ export function TextForm({ action, text, problems, notes, saved, upload }: TextF
           </textarea>
         </div>
         <div class="buttons">
-          <button type="submit" name="then" value="result">
+          <button type="submit" name="next" value="result">
             {upload ? 'Bring it in' : 'Save and show the answer'}
           </button>
           {upload ? null : <button type="submit">Save and check</button>}

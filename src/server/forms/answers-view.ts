@@ -5,6 +5,7 @@ import * as choices from '../../input/six-answers/choices.ts';
 import { type AnswersRead, blankAnswers, type SixAnswers } from '../../input/six-answers.ts';
 import type { Posted } from './apply.ts';
 import { problemSentence } from './problems.ts';
+import { foldOf } from './section-view.ts';
 
 type Words = Readonly<Record<string, string>>;
 type Asked = readonly [field: AnswerField, label: string, choices: Words | null, hint?: string];
@@ -14,6 +15,9 @@ interface QuestionSpec {
   title: string;
   note: string;
   boxes: readonly Asked[];
+  folds?: readonly (readonly [title: string, boxes: readonly Asked[]])[];
+  /** Boxes that belong together two by two, under a title of their own. */
+  pairs?: readonly [title: string, boxes: readonly Asked[]];
 }
 
 const GUESS = 'a guess will do: about 30 ft';
@@ -42,14 +46,24 @@ const questions: readonly QuestionSpec[] = [
     number: 2,
     title: 'Where does water leave now, and where may it?',
     note: 'A neighbour, a walk or a door below may forbid a side.',
-    boxes: [
-      ['leavesNow', 'Water leaves now', choices.leavesNowChoices],
-      ['drainAlongText', 'Drain: along the low side', null, 'from its left end'],
-      ['drainBackText', 'Drain: back from the low side', null],
-      ['scupperSide', 'Scupper: in which side', choices.sideChoices],
-      ['scupperAlongText', 'Scupper: along its side', null],
-      ...sideBoxes,
+    boxes: [['leavesNow', 'Water leaves now', choices.leavesNowChoices]],
+    folds: [
+      [
+        'Where the drain is',
+        [
+          ['drainAlongText', 'Along the low side', null, 'feet, from its left end'],
+          ['drainBackText', 'Back from the low side', null, 'feet'],
+        ],
+      ],
+      [
+        'Where the scupper is',
+        [
+          ['scupperSide', 'In which side', choices.sideChoices],
+          ['scupperAlongText', 'Along its side', null, 'feet, from the corner'],
+        ],
+      ],
     ],
+    pairs: ['The four sides', sideBoxes],
   },
   {
     number: 3,
@@ -69,9 +83,16 @@ const questions: readonly QuestionSpec[] = [
       ['lowestKind', 'The lowest thing is', choices.lowestKindChoices],
       ['lowestHeightText', 'Its height above the roof', null, '6", 15 cm'],
       ['lowestSide', 'On which side', choices.sideChoices],
-      ['curbSizeText', 'Curb: size', null, '4 x 4'],
-      ['curbAlongText', 'Curb: along the low side to its middle', null],
-      ['curbBackText', 'Curb: back to its middle', null],
+    ],
+    folds: [
+      [
+        'Where the curb is',
+        [
+          ['curbSizeText', 'Its size', null, `4' x 4'`],
+          ['curbAlongText', 'Along the low side to its middle', null, 'feet, from the left end'],
+          ['curbBackText', 'Back to its middle', null, 'feet'],
+        ],
+      ],
     ],
   },
   {
@@ -112,6 +133,8 @@ const askedAt: readonly (readonly [RegExp, AnswerField])[] = [
 const fieldOf = (path: string, known: ReadonlySet<string>): string =>
   known.has(path) ? path : (askedAt.find(([pattern]) => pattern.test(path))?.[1] ?? 'label');
 
+const bare = { blank: false, removeName: null, problems: [], folds: [], groups: [], grid: 'free' } as const;
+
 /** The six questions as a form: what was typed stands, with what was understood and what is wrong beside it. */
 export function answersView(
   answers: SixAnswers,
@@ -139,15 +162,17 @@ export function answersView(
     };
   };
   return {
-    groups: questions.map(({ number, title, note, boxes }) => ({
+    groups: questions.map(({ number, title, note, boxes, folds = [], pairs }) => ({
+      ...bare,
       id: `question-${number}`,
       title: `${number}. ${title}`,
       note,
-      blank: false,
-      removeName: null,
-      problems: [],
       boxes: boxes.map(box),
-      groups: [],
+      folds: folds.map(([fold, inside]) => foldOf(fold, inside.map(box))),
+      groups:
+        pairs === undefined
+          ? []
+          : [{ ...bare, id: `sides-${number}`, title: pairs[0], note: null, boxes: pairs[1].map(box), grid: 'pairs' }],
     })),
     problems: at.map(([id, text]) => ({ href: `#${id}`, text })),
   };

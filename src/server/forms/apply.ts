@@ -1,4 +1,4 @@
-import { fileValue } from './codec.ts';
+import { fileValue, textOf } from './codec.ts';
 import { joined, valueAt, withValueAt } from './paths.ts';
 import type { GroupSpec, SectionSpec } from './spec.ts';
 
@@ -27,7 +27,10 @@ function withFields(file: unknown, spec: GroupSpec, at: string, posted: Posted):
   return spec.fields.reduce((next, field) => {
     const path = joined(at, field.key);
     const typed = posted[path];
-    return typed === undefined ? next : withValueAt(next, path, fileValue(field, typed));
+    const before = valueAt(next, path);
+    // A box that shows what the file has changes nothing, however the file writes it.
+    if (typed === undefined || typed === textOf(field, before) || (before === undefined && isEmpty(typed))) return next;
+    return withValueAt(next, path, isEmpty(typed) ? undefined : fileValue(field, typed));
   }, file);
 }
 

@@ -1,5 +1,5 @@
 import { saysNotKnown } from '../../units/tidy.ts';
-import { asTyped, linesOf, partsOf, ringFromText, ringText, rowsText } from './ring-text.ts';
+import { asTyped, linesOf, partsOf, plainPair, ringFromText, ringText, rowsText } from './ring-text.ts';
 import type { FieldKind } from './spec.ts';
 
 const json = (value: unknown): string => (typeof value === 'string' ? value : JSON.stringify(value));
@@ -66,6 +66,8 @@ export function fileValue(kind: FieldKind, typed: string): unknown {
       return ringFromText(text);
     case 'readings':
       return linesOf(text).map(partsOf);
+    case 'pair':
+      return plainPair(text) ?? text;
     case 'distances':
       return distancesOf(text);
     case 'point':

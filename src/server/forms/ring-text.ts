@@ -22,14 +22,25 @@ export const linesOf = (text: string): string[] =>
     .map((line) => line.trim())
     .filter((line) => line !== '');
 
+/** "4 x 4" as two plain numbers, which the box says the unit of; null for any other text. */
+export function plainPair(text: string): [number, number] | null {
+  const sizes = text.split(/\s*x\s*/i).map(asTyped);
+  return sizes.length === 2 && sizes.every((size) => typeof size === 'number') ? (sizes as [number, number]) : null;
+}
+
+function sizeOf(text: string): readonly [number, number] | null {
+  const size = parseMeasure(text, 'plan');
+  return plainPair(text) ?? (size.action === 'accept' ? size.value : null);
+}
+
 /** "4 x 4 at 9, 13": a rectangle by its size and the place of its lower left corner. */
 function rectangleOf(text: string): [number, number][] | null {
   const parts = /^(.+?)\s+at\s+([^,;]+)[,;]\s*([^,;]+)$/i.exec(text.trim());
   if (parts === null) return null;
-  const size = parseMeasure(parts[1], 'plan');
+  const size = sizeOf(parts[1]);
   const [x, y] = [parseMeasure(parts[2], 'coordinate'), parseMeasure(parts[3], 'coordinate')];
-  if (size.action !== 'accept' || x.action !== 'accept' || y.action !== 'accept') return null;
-  const [wide, deep] = size.value;
+  if (size === null || x.action !== 'accept' || y.action !== 'accept') return null;
+  const [wide, deep] = size;
   return [
     [x.value, y.value],
     [x.value + wide, y.value],

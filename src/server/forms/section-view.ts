@@ -1,4 +1,4 @@
-import type { BoxView, GroupView, ProblemView } from '../../../views/forms/form-view.ts';
+import type { BoxView, FoldView, GroupView, ProblemView } from '../../../views/forms/form-view.ts';
 import type { InputProblem } from '../../input/problems.ts';
 import { parseMeasure, printMeasure } from '../../units/parse-measure.ts';
 import { textOf } from './codec.ts';
@@ -51,6 +51,13 @@ const boxKinds: Partial<Record<FieldSpec['kind'], BoxView['box']>> = {
   ring: 'area',
 };
 
+/** A fold stands open where one of its boxes holds something or has to be put right. */
+export const foldOf = (title: string, boxes: readonly BoxView[]): FoldView => ({
+  title,
+  open: boxes.some(({ value, problems }) => (value !== '' && value !== 'unknown') || problems.length > 0),
+  boxes,
+});
+
 class Viewer {
   readonly #file: unknown;
   readonly #sides: readonly string[];
@@ -87,6 +94,17 @@ class Viewer {
     return (this.shown.get(id) ?? []).map(problemSentence);
   }
 
+  #boxes(spec: GroupSpec, at: string, side?: number): Pick<GroupView, 'boxes' | 'folds' | 'grid'> {
+    const view = (one: FieldSpec): BoxView =>
+      this.box(one, at, side !== undefined && one.kind === 'side' ? String(side) : undefined);
+    const titles = new Set(spec.fields.flatMap(({ fold }) => fold ?? []));
+    return {
+      grid: 'free',
+      boxes: spec.fields.filter(({ fold }) => fold === undefined).map(view),
+      folds: [...titles].map((title) => foldOf(title, spec.fields.filter(({ fold }) => fold === title).map(view))),
+    };
+  }
+
   entry(spec: GroupSpec, at: string, title: string, blank: boolean, side?: number): GroupView {
     return {
       id: at,
@@ -95,9 +113,7 @@ class Viewer {
       blank,
       removeName: blank || spec.list?.blank === 0 ? null : `${at}.remove`,
       problems: this.#said(at),
-      boxes: spec.fields.map((one) =>
-        this.box(one, at, side !== undefined && one.kind === 'side' ? String(side) : undefined),
-      ),
+      ...this.#boxes(spec, at, side),
       groups: (spec.inner ?? []).map((inner) => this.group({ ...inner, at: joined(at, inner.at) })),
     };
   }
@@ -131,8 +147,8 @@ class Viewer {
     const { at, title, note = null, list } = spec;
     const base = { id: at, title, note, blank: false, removeName: null, problems: this.#said(at) };
     return list === undefined
-      ? { ...base, boxes: spec.fields.map((one) => this.box(one, at)), groups: [] }
-      : { ...base, boxes: [], groups: this.#entries(spec) };
+      ? { ...base, ...this.#boxes(spec, at), groups: [] }
+      : { ...base, boxes: [], folds: [], grid: 'free', groups: this.#entries(spec) };
   }
 
   /** Every problem at its nearest box or group; those that belong elsewhere come back. */
@@ -151,6 +167,7 @@ const hasSide = (entry: unknown, side: number): boolean => (entry as { side?: un
 const idsOf = (group: GroupView): string[] => [
   ...(group.id === '' ? [] : [group.id]),
   ...group.boxes.map(({ id }) => id),
+  ...group.folds.flatMap(({ boxes }) => boxes.map(({ id }) => id)),
   ...group.groups.flatMap(idsOf),
 ];
 

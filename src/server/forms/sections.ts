@@ -27,10 +27,9 @@ const side = (key = 'side', label = 'Side'): FieldSpec => field(key, label, { ki
 const titles = (rows: readonly { id: string; title?: string; name?: string }[]): Record<string, string> =>
   Object.fromEntries(rows.map(({ id, title, name }) => [id, title ?? name ?? id]));
 
-const fromTo = [
-  measure('fromFt', 'From', 'length', 'only where this covers a part of the side'),
-  measure('toFt', 'To', 'length'),
-];
+const folded = (fold: string, specs: readonly FieldSpec[]): FieldSpec[] => specs.map((spec) => ({ ...spec, fold }));
+
+const fromTo = [measure('fromFt', 'From', 'length', 'from its first corner'), measure('toFt', 'To', 'length')];
 
 const edges: GroupSpec = {
   at: 'edges',
@@ -41,19 +40,23 @@ const edges: GroupSpec = {
     side(),
     choice('kind', 'What it is', choices.edgeKinds),
     choice('mayDrain', 'May water leave here?', choices.answers),
-    ...fromTo,
-    measure('pitchIn12', 'Pitch of the shingled slope', 'pitch'),
-    measure('shedsSqFt', 'Steep roof that sheds onto it', 'area'),
-    choice('gutter.profile', 'Gutter shape', choices.gutterProfiles),
-    measure('gutter.sizeIn', 'Gutter size', 'thickness'),
-    measure('gutter.slopeInPerFt', 'Fall of the gutter', 'slope'),
-    field(
-      'gutter.downspouts',
-      'Downspouts along the side (feet)',
-      { kind: 'distances' },
-      'distances from its first corner: 1, 29; "none" where there is none',
-    ),
-    field('gutter.downspoutSizeIn', 'Downspout size (inches)', { kind: 'pair' }, '2 x 3'),
+    ...folded('Only a part of the side', fromTo),
+    ...folded('Shingled slope above', [
+      measure('pitchIn12', 'Pitch of the shingled slope', 'pitch'),
+      measure('shedsSqFt', 'Steep roof that sheds onto it', 'area'),
+    ]),
+    ...folded('Gutter', [
+      choice('gutter.profile', 'Gutter shape', choices.gutterProfiles),
+      measure('gutter.sizeIn', 'Gutter size', 'thickness'),
+      measure('gutter.slopeInPerFt', 'Fall of the gutter', 'slope'),
+      field(
+        'gutter.downspouts',
+        'Downspouts along the side (feet)',
+        { kind: 'distances' },
+        'distances from its first corner: 1, 29; "none" where there is none',
+      ),
+      field('gutter.downspoutSizeIn', 'Downspout size (inches)', { kind: 'pair' }, '2 x 3'),
+    ]),
   ],
 };
 
@@ -104,9 +107,11 @@ const planAndEdges: SectionSpec = {
         text('city', 'Town', 'Town, ST'),
         text('state', 'State', 'two letters'),
         text('climateZone', 'Climate zone', '4A'),
-        measure('rain.inPerHr', 'Rain rate, where you know it', 'rain'),
-        measure('rain.durationMin', 'Rain lasting', 'minutes'),
-        measure('rain.returnYears', 'Comes back every', 'years'),
+        ...folded('Rain rate, where you know it', [
+          measure('rain.inPerHr', 'Rate', 'rain'),
+          measure('rain.durationMin', 'Lasting', 'minutes'),
+          measure('rain.returnYears', 'Comes back every', 'years'),
+        ]),
       ],
     },
   ],
@@ -190,13 +195,17 @@ const outletFields = [
   choice('status', 'Is it there?', choices.statuses),
   yesNo('working', 'Does it work?'),
   measure('inletIn', 'Height at which water enters', 'height'),
-  point('at', 'Drain: where'),
-  measure('sizeIn', 'Drain: pipe size', 'thickness'),
-  choice('leaderRoute', 'Drain: is there a way down for its pipe?', choices.answers),
-  side('side', 'Scupper: side'),
-  measure('alongFt', 'Scupper: from the first corner of the side to its middle', 'length'),
-  measure('widthIn', 'Scupper: width', 'thickness'),
-  measure('heightIn', 'Scupper: height', 'thickness'),
+  ...folded('A drain', [
+    point('at', 'Where'),
+    measure('sizeIn', 'Pipe size', 'thickness'),
+    choice('leaderRoute', 'Is there a way down for its pipe?', choices.answers),
+  ]),
+  ...folded('A scupper', [
+    side('side', 'In which side'),
+    measure('alongFt', 'From the first corner of the side to its middle', 'length'),
+    measure('widthIn', 'Width', 'thickness'),
+    measure('heightIn', 'Height', 'thickness'),
+  ]),
 ];
 
 const outlets: SectionSpec = {
@@ -260,7 +269,7 @@ const today: SectionSpec = {
         text('kind', 'What', 'rotten eave, stained ceiling, bare reinforcement'),
         point('at', 'Where'),
         side('side', 'or along the side'),
-        ...fromTo,
+        ...folded('Along the side', fromTo),
         choice('severity', 'How bad', choices.severities),
         text('note', 'Note'),
       ],
@@ -289,10 +298,12 @@ const buildUp: SectionSpec = {
         choice('kind', 'What', choices.deckKinds),
         measure('thicknessIn', 'Thickness', 'thickness'),
         measure('liveLoadPsf', 'Live load it was made for', 'load'),
-        measure('joists.spanFt', 'Joist span', 'length'),
-        measure('joists.depthIn', 'Joist depth', 'thickness'),
-        measure('joists.spacingIn', 'Joist spacing', 'thickness'),
-        measure('joists.directionDeg', 'Joists run', 'bearing'),
+        ...folded('Joists', [
+          measure('joists.spanFt', 'Span', 'length'),
+          measure('joists.depthIn', 'Depth', 'thickness'),
+          measure('joists.spacingIn', 'Spacing', 'thickness'),
+          measure('joists.directionDeg', 'They run', 'bearing'),
+        ]),
       ],
     },
     {
@@ -325,11 +336,13 @@ const buildUp: SectionSpec = {
       fields: [
         choice('building', 'Building code', titles(buildingRules)),
         choice('plumbing', 'Plumbing code', titles(plumbingRules)),
-        measure('local.rainInPerHr', 'Rain fixed locally', 'rain'),
-        field('local.wallShare', 'Share of walls fixed locally', { kind: 'share' }, 'between 0 and 1'),
-        measure('local.minimumFlashingIn', 'Flashing height fixed locally', 'thickness'),
-        measure('local.birdBathIn', 'Water that may stay', 'thickness'),
-        yesNo('local.overflowRequired', 'Are overflows required locally?'),
+        ...folded('Fixed locally', [
+          measure('local.rainInPerHr', 'Rain', 'rain'),
+          field('local.wallShare', 'Share of walls', { kind: 'share' }, 'between 0 and 1'),
+          measure('local.minimumFlashingIn', 'Flashing height', 'thickness'),
+          measure('local.birdBathIn', 'Water that may stay', 'thickness'),
+          yesNo('local.overflowRequired', 'Are overflows required?'),
+        ]),
       ],
     },
   ],

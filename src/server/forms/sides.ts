@@ -17,7 +17,7 @@ function kindOfSide(file: unknown, side: number): string | null {
   return typeof kind === 'string' && Object.hasOwn(edgeKinds, kind) ? kind.replaceAll('-', ' ') : null;
 }
 
-/** Every side in words: "side 0: gutter, 30′-0″ running E". */
+/** Every side in words: "gutter side, 30′-0″ running E (side 0)". */
 export function sideWords(file: unknown): string[] {
   const ring = ringOf(file) ?? [];
   return ring.map(([x, y], side) => {
@@ -25,6 +25,6 @@ export function sideWords(file: unknown): string[] {
     const runs = compassPoint((Math.atan2(toX - x, toY - y) * 180) / Math.PI);
     const length = feetInches(Math.hypot(toX - x, toY - y));
     const kind = kindOfSide(file, side);
-    return `side ${side}: ${kind === null ? '' : `${kind}, `}${length} running ${runs}`;
+    return `${kind === null ? '' : `${kind} `}side, ${length} running ${runs} (side ${side})`;
   });
 }

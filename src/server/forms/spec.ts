@@ -29,6 +29,8 @@ export type FieldSpec = FieldKind & {
   key: string;
   label: string;
   hint?: string;
+  /** Title of the fold that the box stands in, for what few roofs need. */
+  fold?: string;
 };
 
 export interface GroupSpec {

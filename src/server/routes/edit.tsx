@@ -4,6 +4,7 @@ import { SectionForm, SectionPage, type SectionPageProps } from '../../../views/
 import { TextForm, TextPage, type TextPageProps } from '../../../views/forms/text-page.tsx';
 import { readRoofText } from '../../answer.ts';
 import type { InputNote, InputProblem } from '../../input/problems.ts';
+import { roofFromAnswers, type SixAnswers } from '../../input/six-answers.ts';
 import type { SavedRoof } from '../../store/store.ts';
 import { NotThere, postedBy, roofOf, type Shop } from '../context.ts';
 import { applySection, fileText } from '../forms/apply.ts';
@@ -79,6 +80,7 @@ function sectionProps(roof: SavedRoof, section: SectionSpec, kept: Kept, saved: 
     groups: view.groups,
     problems: view.problems,
     saved,
+    supposed: roof.answers === null ? [] : roofFromAnswers(JSON.parse(roof.answers) as SixAnswers).supposed,
   };
 }
 
@@ -127,7 +129,7 @@ export function editRoutes(app: Hono, shop: Shop): void {
     const roof = roofOf(shop, c);
     const posted = await postedBy(c);
     const kept = keep(shop, roof, posted.file ?? '');
-    if (kept.problems.length === 0 && posted.then === 'result') return goTo(c, `/roofs/${roof.id}`);
+    if (kept.problems.length === 0 && posted.next === 'result') return goTo(c, `/roofs/${roof.id}`);
     const props = textProps(roofOf(shop, c), kept, kept.problems.length === 0 ? SAVED : null);
     return respond(c, {
       status: kept.problems.length === 0 ? 200 : 422,
@@ -162,7 +164,7 @@ export function editRoutes(app: Hono, shop: Shop): void {
     // The text stays byte for byte as it was typed where the form changed nothing.
     const same = JSON.stringify(after) === JSON.stringify(before);
     const kept = keep(shop, roof, same ? workingText(roof) : fileText(after));
-    if (kept.problems.length === 0 && posted.then === 'result') return goTo(c, `/roofs/${roof.id}`);
+    if (kept.problems.length === 0 && posted.next === 'result') return goTo(c, `/roofs/${roof.id}`);
     const props = sectionProps(roofOf(shop, c), section, kept, kept.problems.length === 0 ? SAVED : null);
     return respond(c, {
       status: kept.problems.length === 0 ? 200 : 422,

@@ -55,7 +55,7 @@ export function startRoutes(app: Hono, shop: Shop): void {
     const text = read.file === null ? null : fileText(read.file);
     const reading = text === null ? null : readRoofText(text);
     const problems = [...read.problems, ...(reading === null || reading.ok ? [] : reading.problems)];
-    if (text !== null && reading?.ok && posted.then !== 'read') {
+    if (text !== null && reading?.ok && posted.next !== 'read') {
       const { id } = shop.store.add({ label: reading.roof.label, text, answers: JSON.stringify(answers) });
       return goTo(c, `/roofs/${id}`);
     }
