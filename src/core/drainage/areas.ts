@@ -22,6 +22,12 @@ interface Setting {
   openAt: (slot: number) => string | null;
 }
 
+/** Where a drop can go from a vertex: along an edge to its other end, or down into a triangle. */
+type Way = { vertex: number } | { slot: number };
+
+/** Slopes nearer than this are one slope. */
+const SAME_SLOPE = 1e-9;
+
 const MAX_STEPS = 10_000;
 
 /** Follows a drop: down the plane, along valleys and walls, at a vertex the steepest way out. */
@@ -78,26 +84,41 @@ class Trickle {
     const flush = root && offers[water.offer[v]].levelIn <= mesh.z[v] + 1e-6;
     if (flush) return offers[water.offer[v]].outlet;
     if (open !== undefined) return open;
-    let steepest = LEVEL_IN_PER_FT;
-    let way: { vertex: number } | { slot: number } | null = null;
-    for (const slot of this.#slots[v]) {
-      for (const end of [mesh.corners[nextSlot(slot)], mesh.corners[nextSlot(nextSlot(slot))]]) {
-        const slope = (mesh.z[v] - mesh.z[end]) / distanceFt(mesh.points[v], mesh.points[end]);
-        if (slope > steepest + 1e-9) {
-          steepest = slope;
-          way = { vertex: end };
-        }
-      }
-      if (this.#fallsInto(slot)) {
-        const slope = slopeInPerFt(mesh.patch[Math.floor(slot / 3)].plane);
-        if (slope > steepest + 1e-9) {
-          steepest = slope;
-          way = { slot };
-        }
-      }
-    }
-    if (way === null) return root ? offers[water.offer[v]].outlet : this.#spill(v);
+    const ways = this.#steepestWays(v);
+    if (ways.length === 0) return root ? offers[water.offer[v]].outlet : this.#spill(v);
+    if (ways.length === 1) return this.#follow(ways[0]);
+    // Equally steep ways: the water of the earlier outlet in the file.
+    const outlets = ways.map((way) => {
+      const next = this.#follow(way);
+      return typeof next === 'string' ? next : this.fromVertex(next);
+    });
+    return outlets.reduce((a, b) => (this.#order(b) < this.#order(a) ? b : a));
+  }
+
+  #order(outlet: string): number {
+    const at = this.#s.offers.findIndex((offer) => offer.outlet === outlet);
+    return at < 0 ? Number.POSITIVE_INFINITY : at;
+  }
+
+  #follow(way: Way): string | number {
     return 'vertex' in way ? way.vertex : this.#across(way.slot);
+  }
+
+  /** Down an edge or down into a triangle: whichever falls most, and all that fall as much. */
+  #steepestWays(v: number): Way[] {
+    const { mesh } = this.#s;
+    const ways = new Map<string, { way: Way; slope: number }>();
+    for (const slot of this.#slots[v]) {
+      for (const vertex of [mesh.corners[nextSlot(slot)], mesh.corners[nextSlot(nextSlot(slot))]]) {
+        const slope = (mesh.z[v] - mesh.z[vertex]) / distanceFt(mesh.points[v], mesh.points[vertex]);
+        ways.set(`v${vertex}`, { way: { vertex }, slope });
+      }
+      if (this.#fallsInto(slot))
+        ways.set(`s${slot}`, { way: { slot }, slope: slopeInPerFt(mesh.patch[Math.floor(slot / 3)].plane) });
+    }
+    const steepest = Math.max(...[...ways.values()].map(({ slope }) => slope));
+    if (steepest <= LEVEL_IN_PER_FT) return [];
+    return [...ways.values()].filter(({ slope }) => slope > steepest - SAME_SLOPE).map(({ way }) => way);
   }
 
   /** The plane falls from this corner into its own triangle. */

@@ -16,6 +16,9 @@ export interface Flood {
   offer: Int32Array;
 }
 
+/** Levels nearer than this are one level: what came first keeps the water. */
+const SAME_LEVEL_IN = 1e-9;
+
 /** Binary heap of vertices by level, then by age, so that equal levels leave in the order they came. */
 class LevelHeap {
   #keys: Float64Array;
@@ -111,7 +114,7 @@ export function flood(mesh: SurfaceMesh, offers: readonly Offer[]): Flood {
   const heap = new LevelHeap(n + offers.length);
   offers.forEach(({ vertex, levelIn: level }, i) => {
     const start = Math.max(mesh.z[vertex], level);
-    if (start >= levelIn[vertex]) return;
+    if (start >= levelIn[vertex] - SAME_LEVEL_IN) return;
     levelIn[vertex] = start;
     offer[vertex] = i;
     heap.push(start, vertex);
@@ -124,7 +127,7 @@ export function flood(mesh: SurfaceMesh, offers: readonly Offer[]): Flood {
       const u = list[k];
       if (done[u]) continue;
       const level = Math.max(mesh.z[u], levelIn[v]);
-      if (level >= levelIn[u]) continue;
+      if (level >= levelIn[u] - SAME_LEVEL_IN) continue;
       levelIn[u] = level;
       toward[u] = v;
       offer[u] = offer[v];
