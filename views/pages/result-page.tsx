@@ -14,7 +14,7 @@ import { BeforeAfter } from '../parts/before-after.tsx';
 import { Cautions } from '../parts/cautions.tsx';
 import { Findings } from '../parts/findings.tsx';
 import { Layouts } from '../parts/layouts.tsx';
-import { Limits } from '../parts/limits.tsx';
+import { LimitLines, Limits } from '../parts/limits.tsx';
 import { Materials } from '../parts/materials.tsx';
 import { Membranes } from '../parts/membranes.tsx';
 import { RulesAndRain } from '../parts/rules.tsx';
@@ -88,7 +88,11 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
           <Flats flats={existing.flats} />
 
           <h2>Heights decide first</h2>
-          <Limits assessment={assessment} layout={layout} book={book} />
+          <LimitLines assessment={assessment} layout={layout} />
+          <details>
+            <summary>Heights in full</summary>
+            <Limits assessment={assessment} layout={layout} book={book} />
+          </details>
 
           <h2>Layouts</h2>
           <Layouts assessment={assessment} shown={layout} links={setting.links} />

@@ -7,9 +7,9 @@ export function BoardPlans({ assessment, layout }: { assessment: Assessment; lay
   const { whole, key, parts } = boardSheets(assessment, layout);
   return (
     <>
-      <div class="wide">
+      <section class="wide" aria-label={whole.title} tabindex={0}>
         <Figure list={whole} id="boards" />
-      </div>
+      </section>
       <ul class="key" aria-label="Greys of the board plan, thin to thick">
         {key.map(({ fill, mark }) => (
           <li>
@@ -21,9 +21,9 @@ export function BoardPlans({ assessment, layout }: { assessment: Assessment; lay
         ))}
       </ul>
       {parts.map(({ id, list }) => (
-        <div class="wide sheet-break">
+        <section class="wide sheet-break" aria-label={list.title} tabindex={0}>
           <Figure list={list} id={id} />
-        </div>
+        </section>
       ))}
     </>
   );

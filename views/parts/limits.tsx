@@ -1,6 +1,7 @@
 import { limitRows } from '../../src/core/report/page-limits.ts';
 import type { SourceBook } from '../../src/core/report/page-sources.ts';
 import type { Assessment, Layout } from '../../src/core/report/types.ts';
+import { placeName } from '../../src/drawing/svg.ts';
 import { SourceMark } from './source-mark.tsx';
 import { PlaceLink, Table } from './table.tsx';
 
@@ -8,6 +9,24 @@ export interface LimitsProps {
   assessment: Assessment;
   layout: Layout | null;
   book: SourceBook;
+}
+
+/** What is left at every limit, one line each, the broken ones first. */
+export function LimitLines({ assessment, layout }: Pick<LimitsProps, 'assessment' | 'layout'>) {
+  const rows = limitRows(assessment, layout);
+  if (rows.length === 0) return <p>No height limits the build-up: no door, wall, curb or pipe is listed.</p>;
+  return (
+    <ul class="limits">
+      {rows.map(({ id, where, left, state }) => (
+        <li data-place={placeName(`limit-${id}`)}>
+          <PlaceLink drawing="after" place={`limit-${id}`}>
+            {where}
+          </PlaceLink>
+          : {state === 'short' ? <b class="stop">{left}</b> : state === 'raise' ? <b>{left}</b> : left}
+        </li>
+      ))}
+    </ul>
+  );
 }
 
 /** Heights decide first: what every door, wall, curb and pipe allows, and what the layout leaves. */

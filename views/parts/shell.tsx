@@ -33,22 +33,24 @@ export function Shell({ title, setting, invented, navigation, foot, extraCss, ch
         <a class="skip" href="#main">
           To the page
         </a>
-        <header class="head">
-          {links === null ? (
-            <span class="home">Rainpath</span>
-          ) : (
-            <a class="home" href={links.home}>
-              Rainpath
-            </a>
-          )}
-          {navigation}
-          <label>
-            <input type="checkbox" id="sun" /> Sun
-          </label>
+        <header>
+          <div class="head">
+            {links === null ? (
+              <span class="home">Rainpath</span>
+            ) : (
+              <a class="home" href={links.home}>
+                Rainpath
+              </a>
+            )}
+            {navigation}
+            <label>
+              <input type="checkbox" id="sun" /> Sun
+            </label>
+          </div>
+          {invented ? <p class="invented">Invented roof: made up to show the work, not a real building.</p> : null}
         </header>
-        {invented ? <p class="invented">Invented roof: made up to show the work, not a real building.</p> : null}
         <main id="main">{children}</main>
-        {foot}
+        {foot === undefined || foot === null ? null : <footer>{foot}</footer>}
       </body>
     </html>
   );

@@ -25,7 +25,7 @@ li{margin:.25rem 0}
 .skip:focus{left:.5rem;top:.5rem;background:var(--paper);padding:.5rem;z-index:9}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 sup{line-height:0;font-size:.72em}
-sup a{text-decoration:none}
+sup a{display:inline-block;min-width:1.6rem;min-height:1.6rem;padding:.8rem .15rem;margin:-.8rem 0;text-decoration:none;line-height:0}
 sup a:hover{text-decoration:underline}
 summary{cursor:pointer;font-weight:600;padding:.3rem 0}
 input,select,textarea,button{font:inherit;color:inherit}

@@ -52,22 +52,24 @@ tr.chosen{background:var(--grey-0)}
 .few thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .few,.few tbody,.few tr,.few caption{display:block}
 .few tr{border-bottom:1px solid var(--ink);padding:.4rem 0}
-.few th,.few td{display:grid;grid-template-columns:minmax(6.5rem,36%) minmax(0,1fr);gap:.5rem;border:0;padding:.1rem 0;text-align:left;white-space:normal}
-.few th{display:block;font-weight:600}
-.few td::before{content:attr(data-head);color:var(--soft)}
+.few th,.few td{display:flow-root;border:0;padding:.1rem 0 .1rem 8.5rem;text-align:left;white-space:normal}
+.few th{padding-left:0;font-weight:600}
+.few td::before{content:attr(data-head);color:var(--soft);float:left;width:8rem;margin-left:-8.5rem}
 .few td:empty{display:none}
-.few td.blank-cell{display:grid;border-bottom:1px solid var(--rule);min-height:1.8rem}
+.few td.blank-cell{display:flow-root;border-bottom:1px solid var(--rule);min-height:1.8rem}
 }
 @container (max-width:52rem){
 .many thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .many,.many tbody,.many tr,.many caption{display:block}
 .many tr{border-bottom:1px solid var(--ink);padding:.4rem 0}
-.many th,.many td{display:grid;grid-template-columns:minmax(6.5rem,36%) minmax(0,1fr);gap:.5rem;border:0;padding:.1rem 0;text-align:left;white-space:normal}
-.many th{display:block;font-weight:600}
-.many td::before{content:attr(data-head);color:var(--soft)}
+.many th,.many td{display:flow-root;border:0;padding:.1rem 0 .1rem 8.5rem;text-align:left;white-space:normal}
+.many th{padding-left:0;font-weight:600}
+.many td::before{content:attr(data-head);color:var(--soft);float:left;width:8rem;margin-left:-8.5rem}
 .many td:empty{display:none}
-.many td.blank-cell{display:grid;border-bottom:1px solid var(--rule);min-height:1.8rem}
+.many td.blank-cell{display:flow-root;border-bottom:1px solid var(--rule);min-height:1.8rem}
 }
+.limits{list-style:none;padding:0}
+.limits li{padding:.15rem 0;border-bottom:1px solid var(--rule)}
 .findings{list-style:none;padding:0}
 .findings li{border-left:3px solid var(--rule);padding:.2rem 0 .2rem .8rem;margin:.5rem 0}
 .findings .is-stop{border-left-color:var(--stop)}
