@@ -88,7 +88,7 @@ export function layoutsFor(context: LayoutContext, plans: readonly LayoutPlan[])
 }
 
 /** Board feet that the work at the edges is worth: common practice, no source. */
-const workBoardFt = { scupper: 400, drain: 800, edgeFt: 20, parapetFt: 60 };
+const workBoardFt = { scupper: 800, drain: 2500, edgeFt: 25, parapetFt: 80 };
 
 function edgeWorkBoardFt(plan: LayoutPlan): number {
   const edges = plan.edges.filter(({ id }) => plan.newEdges.has(id));
