@@ -169,3 +169,8 @@ export function planAfter(assessment: Assessment, layout: Layout): DrawList {
     ],
   };
 }
+
+/** The new roof with the water that would stand on it as it was laid. */
+export function planAsLaid(assessment: Assessment, layout: Layout, ponds: Layout['ponds']): DrawList {
+  return { ...planAfter(assessment, { ...layout, ponds }), title: 'The roof as it was laid' };
+}

@@ -118,8 +118,7 @@ export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheet
           <Lines assessment={assessment} layout={layout} />
           <h2>Check points</h2>
           <Survey layout={layout} />
-          <h2 class="screen">As laid</h2>
-          <AsBuilt layout={layout} links={setting.links} form={asBuilt} />
+          <AsBuilt assessment={assessment} layout={layout} links={setting.links} form={asBuilt} />
         </>
       )}
       <h2>The other cautions</h2>

@@ -1,12 +1,20 @@
 import { asBuiltRows } from '../../src/core/report/page-as-built.ts';
 import { checkRows } from '../../src/core/report/page-crew.ts';
-import type { Layout } from '../../src/core/report/types.ts';
+import type { Assessment, Layout } from '../../src/core/report/types.ts';
+import { planAsLaid } from '../../src/drawing/plan-after.ts';
 import type { AsBuiltForm, AsBuiltResult } from '../as-built-types.ts';
 import type { PageLinks } from '../page-setting.ts';
+import { Figure } from './figure.tsx';
 import { Table } from './table.tsx';
 import { Ponds } from './water-tables.tsx';
 
-function Judged({ result }: { result: AsBuiltResult }) {
+interface JudgedProps {
+  assessment: Assessment;
+  layout: Layout;
+  result: AsBuiltResult;
+}
+
+function Judged({ assessment, layout, result }: JudgedProps) {
   return (
     <section aria-label="Judgement of the heights as laid">
       <p class="headline">
@@ -20,7 +28,12 @@ function Judged({ result }: { result: AsBuiltResult }) {
           ))}
         </ul>
       )}
-      <Ponds ponds={result.ponds} drawing="boards" />
+      {result.ponds.length === 0 ? null : (
+        <div class="wide">
+          <Figure list={planAsLaid(assessment, layout, result.ponds)} id="laid" />
+        </div>
+      )}
+      <Ponds ponds={result.ponds} drawing="laid" />
       <Table
         caption="Read against the plan"
         columns={[
@@ -72,6 +85,7 @@ function Field({ id, where, finished, form }: FieldProps) {
 }
 
 export interface AsBuiltProps {
+  assessment: Assessment;
   layout: Layout;
   /** Null on saved papers: then the table of check points has the blanks. */
   links: PageLinks | null;
@@ -79,11 +93,12 @@ export interface AsBuiltProps {
 }
 
 /** Heights as laid, typed in as they are read, and what they come to. */
-export function AsBuilt({ layout, links, form }: AsBuiltProps) {
+export function AsBuilt({ assessment, layout, links, form }: AsBuiltProps) {
   if (links === null) return null;
   return (
-    <div id="as-laid" class="screen">
-      {form?.result == null ? null : <Judged result={form.result} />}
+    <section id="as-laid" class="screen" aria-label="As laid">
+      <h2>As laid</h2>
+      {form?.result == null ? null : <Judged assessment={assessment} layout={layout} result={form.result} />}
       <form method="post" action={`${links.asBuilt}#as-laid`}>
         <p>
           Heights above the lowest outlet, as a tape or a level reads them: 3 1/4, 3.25, 3-1/4&quot;, 8 cm. Leave empty
@@ -99,6 +114,6 @@ export function AsBuilt({ layout, links, form }: AsBuiltProps) {
         />
         <button type="submit">Judge the heights</button>
       </form>
-    </div>
+    </section>
   );
 }
