@@ -100,9 +100,13 @@ function edgeWorkBoardFt(plan: LayoutPlan): number {
   return plan.outlets.reduce((sum, { status, kind }) => sum + (status === 'proposed' ? workBoardFt[kind] : 0), opened);
 }
 
+/** A new way out that saves less of the boards than this does not lead: common practice, no source. */
+const WORTH_CHANGING = 0.03;
+
 /** Offered before rejected, good valleys before slow ones, then by boards, levelling and work at the edges. */
 function rank({ layout, plan }: { layout: Layout; plan: LayoutPlan }): number {
-  const cost = layout.volumeBoardFt + layout.levellingBoardFt + edgeWorkBoardFt(plan);
+  const changes = plan.newEdges.size + plan.outlets.filter(({ status }) => status === 'proposed').length;
+  const cost = layout.volumeBoardFt * (1 + WORTH_CHANGING * changes) + layout.levellingBoardFt + edgeWorkBoardFt(plan);
   // What needs somebody's leave first never leads.
   const unasked = plan.edges.some(({ id, edge }) => plan.newEdges.has(id) && edge.mayDrain !== 'yes');
   const grade = (layout.valleyGrade === 'good' ? 0 : 1e7) + (unasked ? 1e8 : 0);
