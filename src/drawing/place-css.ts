@@ -1,11 +1,22 @@
 import type { DrawList } from './draw-list.ts';
 import { placeName } from './svg.ts';
 
+export interface PlacedDrawing {
+  /** Id that the drawing is printed with. */
+  id: string;
+  list: DrawList;
+}
+
+const namesOf = (list: DrawList): Set<string> =>
+  new Set(list.marks.flatMap(({ place }) => (place === undefined ? [] : [placeName(place)])));
+
+/** Anchors of all places that some drawings show. */
+export const placeAnchors = (lists: readonly PlacedDrawing[]): Set<string> =>
+  new Set(lists.flatMap(({ id, list }) => [...namesOf(list)].map((name) => `${id}-${name}`)));
+
 /** Rules that mark a place on the drawings while its row is pointed at, or after its link was followed. */
-export function placeCss(lists: readonly { id: string; list: DrawList }[]): string {
-  const places = new Set<string>();
-  for (const { list } of lists)
-    for (const { place } of list.marks) if (place !== undefined) places.add(placeName(place));
+export function placeCss(lists: readonly PlacedDrawing[]): string {
+  const places = new Set(lists.flatMap(({ list }) => [...namesOf(list)]));
   const ids = lists.map(({ id }) => id);
   return [...places]
     .map((name) => {

@@ -1,6 +1,6 @@
 import type { Assessment, Layout } from '../core/report/types.ts';
 import type { DrawList } from './draw-list.ts';
-import { placeCss } from './place-css.ts';
+import { placeAnchors, placeCss } from './place-css.ts';
 import { planAfter } from './plan-after.ts';
 import { planBefore } from './plan-before.ts';
 import { cutThrough, sectionCut } from './section-cut.ts';
@@ -16,12 +16,15 @@ export interface PlanPair {
   stateWords: string;
   /** Style by which rows of the page mark their places. */
   css: string;
+  /** What the rows of the page may link to. */
+  anchors: ReadonlySet<string>;
 }
 
 /** Before and after of one layout, with the section through the worst water. */
 export function planPair(assessment: Assessment, layout: Layout | null): PlanPair {
   const before = planBefore(assessment);
   const after = layout === null ? null : planAfter(assessment, layout);
+  const placed = [{ id: 'before', list: before }, ...(after === null ? [] : [{ id: 'after', list: after }])];
   const cut = cutThrough(assessment, layout);
   return {
     before,
@@ -30,6 +33,7 @@ export function planPair(assessment: Assessment, layout: Layout | null): PlanPai
     sectionAfter: layout === null ? null : sectionCut(assessment, layout, cut),
     layoutId: layout?.id ?? null,
     stateWords: layout?.rejected == null ? '' : 'Tried and rejected, drawn to show why.',
-    css: placeCss([{ id: 'before', list: before }, ...(after === null ? [] : [{ id: 'after', list: after }])]),
+    css: placeCss(placed),
+    anchors: placeAnchors(placed),
   };
 }

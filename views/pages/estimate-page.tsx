@@ -60,7 +60,7 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
   const book = new SourceBook(assessment, layout);
   const pair = planPair(assessment, layout);
   return (
-    <Sheet assessment={assessment} setting={setting} page="estimate" extraCss={pair.css}>
+    <Sheet assessment={assessment} setting={setting} page="estimate" extraCss={pair.css} places={pair.anchors}>
       <h1 class="quiet">Estimate: {assessment.label}</h1>
       <p class="headline">{assessment.headline}</p>
       <Findings findings={assessment.findings.filter(({ level }) => level === 'stop')} book={book} />

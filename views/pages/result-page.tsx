@@ -57,7 +57,7 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
   const rest = findings.filter(({ level }) => level !== 'stop');
   const bound = layout === null ? null : boundSentence(layout);
   return (
-    <Sheet assessment={assessment} setting={setting} page="result" extraCss={pair.css}>
+    <Sheet assessment={assessment} setting={setting} page="result" extraCss={pair.css} places={pair.anchors}>
       <div class="answer">
         <section class="say" aria-label="Answer">
           <h1 class="quiet">{assessment.label}</h1>

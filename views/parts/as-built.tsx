@@ -1,10 +1,12 @@
 import { asBuiltRows } from '../../src/core/report/page-as-built.ts';
 import { checkRows } from '../../src/core/report/page-crew.ts';
 import type { Assessment, Layout } from '../../src/core/report/types.ts';
+import { placeAnchors } from '../../src/drawing/place-css.ts';
 import { planAsLaid } from '../../src/drawing/plan-after.ts';
 import type { AsBuiltForm, AsBuiltResult } from '../as-built-types.ts';
 import type { PageLinks } from '../page-setting.ts';
 import { Figure } from './figure.tsx';
+import { Places } from './places.ts';
 import { Table } from './table.tsx';
 import { Ponds } from './water-tables.tsx';
 
@@ -15,6 +17,7 @@ interface JudgedProps {
 }
 
 function Judged({ assessment, layout, result }: JudgedProps) {
+  const laid = planAsLaid(assessment, layout, result.ponds);
   return (
     <section aria-label="Judgement of the heights as laid">
       <p class="headline">
@@ -29,11 +32,15 @@ function Judged({ assessment, layout, result }: JudgedProps) {
         </ul>
       )}
       {result.ponds.length === 0 ? null : (
-        <div class="wide">
-          <Figure list={planAsLaid(assessment, layout, result.ponds)} id="laid" />
-        </div>
+        <>
+          <div class="wide">
+            <Figure list={laid} id="laid" />
+          </div>
+          <Places.Provider value={placeAnchors([{ id: 'laid', list: laid }])}>
+            <Ponds ponds={result.ponds} drawing="laid" />
+          </Places.Provider>
+        </>
       )}
-      <Ponds ponds={result.ponds} drawing="laid" />
       <Table
         caption="Read against the plan"
         columns={[

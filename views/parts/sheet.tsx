@@ -1,6 +1,7 @@
 import type { Child } from 'hono/jsx';
 import type { Assessment } from '../../src/core/report/types.ts';
 import type { PageLinks, PageSetting } from '../page-setting.ts';
+import { Places } from './places.ts';
 import { Shell } from './shell.tsx';
 
 export type PageName = 'result' | 'estimate' | 'crew' | 'owner' | 'supplier';
@@ -77,11 +78,15 @@ export interface SheetProps {
   setting: PageSetting;
   page: PageName;
   extraCss?: string;
+  /** Anchors on the drawings of the page. */
+  places?: ReadonlySet<string>;
   children?: Child;
 }
 
+const NONE: ReadonlySet<string> = new Set();
+
 /** A page of one roof, on screen and on paper. */
-export function Sheet({ assessment, setting, page, extraCss, children }: SheetProps) {
+export function Sheet({ assessment, setting, page, extraCss, places = NONE, children }: SheetProps) {
   const { links } = setting;
   return (
     <Shell
@@ -92,7 +97,7 @@ export function Sheet({ assessment, setting, page, extraCss, children }: SheetPr
       navigation={links === null ? null : <Navigation links={links} here={page} />}
       foot={<TitleBlock assessment={assessment} setting={setting} page={page} />}
     >
-      {children}
+      <Places.Provider value={places}>{children}</Places.Provider>
     </Shell>
   );
 }

@@ -1,5 +1,6 @@
 import type { Child } from 'hono/jsx';
 import { placeName } from '../../src/drawing/svg.ts';
+import { useIsDrawn } from './places.ts';
 
 export interface Column {
   head: string;
@@ -63,7 +64,8 @@ export function Table({ caption, columns, rows }: TableProps) {
   );
 }
 
-/** Link to a place on a drawing of the page. */
+/** Link to a place on a drawing of the page; plain words where the place is not drawn. */
 export function PlaceLink({ drawing, place, children }: { drawing: string; place: string; children?: Child }) {
-  return <a href={`#${drawing}-${placeName(place)}`}>{children}</a>;
+  const anchor = `${drawing}-${placeName(place)}`;
+  return useIsDrawn(anchor) ? <a href={`#${anchor}`}>{children}</a> : <>{children}</>;
 }
