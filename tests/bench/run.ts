@@ -1,0 +1,126 @@
+import { cpus, loadavg } from 'node:os';
+import { signedAreaSqFt } from '../../src/core/geometry/vector.ts';
+import { areaOf, curbField, drainGrid, type EnvelopeCase, meanHeightIn, wholeAnswer, withoutSearch } from './cases.ts';
+import { growthExponent, once, type Times, timed } from './clock.ts';
+
+interface Line {
+  what: string;
+  times: Times;
+  /** Time that the design allows; null where none is set. */
+  allowedMs: number | null;
+  /** What is wrong with the answer; null where it is right. */
+  wrong: string | null;
+}
+
+const same = (a: number, b: number, share: number): boolean =>
+  Math.abs(a - b) <= share * Math.max(Math.abs(a), Math.abs(b));
+
+function envelopeLine(
+  what: string,
+  { section, meanIn, run }: EnvelopeCase,
+  runs: number,
+  allowedMs: number | null,
+): Line {
+  const { result, times } = timed(run, runs);
+  const covered = areaOf(result);
+  const mean = meanHeightIn(result);
+  const wrong = !same(covered, section.areaSqFt, 1e-6)
+    ? `covers ${covered} of ${section.areaSqFt} sq ft`
+    : meanIn !== null && !same(mean, meanIn, 1e-6)
+      ? `mean ${mean} in, not ${meanIn}`
+      : null;
+  return { what, times, allowedMs, wrong };
+}
+
+/** Answers about whole roofs: area, every layout judged, drainage areas that cover the section. */
+function roofLines(): Line[] {
+  const answer = wholeAnswer('twenty-drains');
+  const cold = once(answer);
+  const warm = timed(answer, 3, 1);
+  const layout = cold.result.layouts.find(({ id }) => id === cold.result.chosenLayout);
+  const drained = layout?.areas.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0) ?? 0;
+  const openSqFt = cold.result.plan.curbs.reduce(
+    (left, { outline }) => left - Math.abs(signedAreaSqFt(outline)),
+    cold.result.section.areaSqFt,
+  );
+  const wrongC =
+    cold.result.section.areaSqFt === 50_000 && same(drained, openSqFt, 1e-6)
+      ? null
+      : `${drained} sq ft drained of ${openSqFt}`;
+  const known = timed(withoutSearch('back-section'), 15, 5);
+  const { site, report, built } = known.result;
+  const laidSqFt = areaOf(built.thickness);
+  const wrongA =
+    report.verdict === 'ponds' && same(laidSqFt, site.section.areaSqFt, 1e-6)
+      ? null
+      : `${report.verdict}, ${laidSqFt} sq ft of boards on ${site.section.areaSqFt}`;
+  return [
+    { what: '(c) twenty drains, whole answer, cold', times: cold.times, allowedMs: 2000, wrong: wrongC },
+    { what: '(c) twenty drains, whole answer, warm', times: warm.times, allowedMs: 2000, wrong: wrongC },
+    { what: '(a) back section, one known layout, warm', times: known.times, allowedMs: 150, wrong: wrongA },
+  ];
+}
+
+const drainCases = [
+  { size: 96, across: 12, deep: 8, runs: 7, allowedMs: null },
+  { size: 1000, across: 40, deep: 25, runs: 5, allowedMs: 1000 },
+  { size: 4000, across: 80, deep: 50, runs: 3, allowedMs: null },
+] as const;
+
+const curbCases = [
+  { size: 12, runs: 7 },
+  { size: 60, runs: 5 },
+  { size: 400, runs: 2 },
+] as const;
+
+function show({ what, times, allowedMs, wrong }: Line): string {
+  const time = (ms: number): string => ms.toFixed(ms < 100 ? 1 : 0).padStart(8);
+  const share = allowedMs === null ? '' : `${(times.medianMs / allowedMs).toFixed(2)} of ${allowedMs} ms`;
+  return `${what.padEnd(46)}${time(times.leastMs)}${time(times.medianMs)}${String(times.runs).padStart(5)}   ${share.padEnd(18)}${wrong === null ? 'right' : `WRONG: ${wrong}`}`;
+}
+
+const growthOf = (lines: readonly Line[], sizes: readonly number[]): string => {
+  const points = lines.map(({ times }, i) => [sizes[i], times.leastMs] as const);
+  const steps = points
+    .slice(1)
+    .map(([size, ms], i) => `${(size / points[i][0]).toFixed(1)} x as many take ${(ms / points[i][1]).toFixed(1)} x`);
+  return `growth exponent ${growthExponent(points).toFixed(2)} (${steps.join(', ')})`;
+};
+
+const [load] = loadavg();
+console.log(
+  `load ${load.toFixed(1)} on ${cpus().length} processors${load > cpus().length / 2 ? ': BUSY, times are too long' : ''}`,
+);
+console.log(
+  `${''.padEnd(46)}${'least ms'.padStart(8)}${'median'.padStart(8)}${'runs'.padStart(5)}   allowed           answer`,
+);
+
+const roofs = roofLines();
+for (const line of roofs) console.log(show(line));
+
+const drains = drainCases.map(({ size, across, deep, runs, allowedMs }) => {
+  const line = envelopeLine(`taper over ${size} drains, open rectangle`, drainGrid(across, deep), runs, allowedMs);
+  console.log(show(line));
+  return line;
+});
+console.log(
+  `  ${growthOf(
+    drains,
+    drainCases.map(({ size }) => size),
+  )}`,
+);
+
+const curbs = curbCases.map(({ size, runs }) => {
+  const line = envelopeLine(`taper over 5 drains round ${size} curbs`, curbField(size), runs, null);
+  console.log(show(line));
+  return line;
+});
+console.log(
+  `  ${growthOf(
+    curbs,
+    curbCases.map(({ size }) => size),
+  )}`,
+);
+
+const wrong = [...roofs, ...drains, ...curbs].filter((line) => line.wrong !== null);
+process.exitCode = wrong.length === 0 ? 0 : 1;
