@@ -13,7 +13,7 @@ export function escaped(text: string): string {
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 }
 
-/** A key as a class name and an id. */
+/** A key as it stands in a class name. */
 export const placeName = (key: string): string => key.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-');
 
 function pathOf(points: Ring, closed: boolean): string {
@@ -118,15 +118,10 @@ export interface SvgChoice {
 export function printSvg(list: DrawList, { id, standalone = false }: SvgChoice): string {
   const { box } = list;
   const view = [unit(box.minX), -unit(box.maxY), unit(box.maxX - box.minX), unit(box.maxY - box.minY)];
-  const named = new Set<string>();
   const runs = runsOf(list.marks)
-    .map(({ place, marks }) => {
-      if (place === undefined) return bodyOf(marks);
-      const name = placeName(place);
-      const anchor = named.has(name) ? '' : ` id="${id}-${name}"`;
-      named.add(name);
-      return `<g class="place place-${name}"${anchor}>${bodyOf(marks)}</g>`;
-    })
+    .map(({ place, marks }) =>
+      place === undefined ? bodyOf(marks) : `<g class="place place-${placeName(place)}">${bodyOf(marks)}</g>`,
+    )
     .join('');
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" class="drawing" viewBox="${view.join(' ')}" role="img" aria-labelledby="${id}-title ${id}-desc">`,

@@ -4,7 +4,7 @@ import type { Assessment, Layout } from '../../src/core/report/types.ts';
 import { hatchLines } from '../../src/drawing/crossings.ts';
 import { type DrawList, type Lettering, roomOf } from '../../src/drawing/draw-list.ts';
 import { blues, waterDepthsIn } from '../../src/drawing/pens.ts';
-import { placeCss } from '../../src/drawing/place-css.ts';
+import { placeCss, placesDrawn } from '../../src/drawing/place-css.ts';
 import { planAfter, planAsLaid } from '../../src/drawing/plan-after.ts';
 import { planBefore } from '../../src/drawing/plan-before.ts';
 import { printSvg } from '../../src/drawing/svg.ts';
@@ -147,13 +147,11 @@ describe('SVG', () => {
     expect(svg).not.toContain('<script>');
   });
 
-  it('marks places by class, each with one anchor, and the page can point at them', () => {
+  it('marks places by class, and the page can point at them', () => {
     const list = planBefore(byHand);
-    const svg = printSvg(list, { id: 'before' });
-    expect(svg.match(/id="before-pond-1"/g)).toHaveLength(1);
-    const css = placeCss([{ id: 'before', list }]);
-    expect(css).toContain('[data-place="pond-1"]:hover');
-    expect(css).toContain('#before-pond-1:target');
+    expect(printSvg(list, { id: 'before' })).toContain('class="place place-pond-1"');
+    expect([...placesDrawn([list])]).toEqual(expect.arrayContaining(['pond-1', 'side-0', 'outlet-side-0']));
+    expect(placeCss(placesDrawn([list]))).toContain('[data-place="pond-1"]:is(:hover,:focus-within)) .place-pond-1');
   });
 
   it('holds no colour outside its style, so that sun and print can change it', () => {

@@ -87,6 +87,7 @@ describe('answer', () => {
     const chosen = await html(<ResultPage assessment={byHand} setting={setting} />);
     expect(text(chosen)).toContain('door on the wall : 2 1/4″ left');
     expect(text(chosen)).toContain('curb of the skylight : raise it 1 1/2″');
+    expect(chosen).toMatch(/data-place="limit-door"><button[^>]*>door on the wall</);
     expect(text(chosen)).toContain('window on the wall: not known');
     const broken = await html(<ResultPage assessment={byHand} setting={setting} layoutId="too-high" />);
     expect(broken).toContain('<b class="stop">3/4″ short</b>');
@@ -212,7 +213,7 @@ describe('crew sheet', () => {
     expect(text(page)).toContain('Stop. Water would stand 1″ deep over 80 sq ft. Lift the boards at point 2 by 1/2″.');
     expect(text(page)).toContain('2 3″ 2 1/2″ 1/2″ low off: low');
     expect(text(page)).toContain('1 0″ 0″ 0″ good');
-    expect(page).toContain('id="laid-pond-1"');
+    expect(page).toContain('class="place place-pond-1"');
   });
 
   it('asks for no heights on a saved paper', async () => {

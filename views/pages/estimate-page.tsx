@@ -60,7 +60,7 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
   const book = new SourceBook(assessment, layout);
   const pair = planPair(assessment, layout);
   return (
-    <Sheet assessment={assessment} setting={setting} page="estimate" extraCss={pair.css} places={pair.anchors}>
+    <Sheet assessment={assessment} setting={setting} page="estimate" extraCss={pair.css} places={pair.places}>
       <h1 class="quiet">Estimate: {assessment.label}</h1>
       <p class="headline">{assessment.headline}</p>
       <Findings findings={assessment.findings.filter(({ level }) => level === 'stop')} book={book} />
@@ -74,7 +74,7 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
       <h2>Alternatives</h2>
       <Layouts assessment={assessment} shown={layout} links={setting.links} />
       <h2>Outlets</h2>
-      {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} drawing="after" book={book} />}
+      {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} book={book} />}
       <h2>Quantities</h2>
       {layout === null || layout.rejected !== null ? null : <BoardTables layout={layout} />}
       <Materials materials={assessment.materials} book={book} />

@@ -57,7 +57,7 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
   const rest = findings.filter(({ level }) => level !== 'stop');
   const bound = layout === null ? null : boundSentence(layout);
   return (
-    <Sheet assessment={assessment} setting={setting} page="result" extraCss={pair.css} places={pair.anchors}>
+    <Sheet assessment={assessment} setting={setting} page="result" extraCss={pair.css} places={pair.places}>
       <div class="answer">
         <section class="say" aria-label="Answer">
           <h1 class="quiet">{assessment.label}</h1>
@@ -84,7 +84,7 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
             </p>
           )}
           <Sections pair={pair} />
-          <Ponds ponds={existing.ponds} drawing="before" />
+          <Ponds ponds={existing.ponds} />
           <Flats flats={existing.flats} />
 
           <h2>Heights decide first</h2>
@@ -105,10 +105,10 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
           )}
 
           <h2>Ways out for the water</h2>
-          {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} drawing="after" book={book} />}
+          {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} book={book} />}
           <details>
             <summary>The roof as it is</summary>
-            <Outlets caption="Outlets there now" outlets={existing.outlets} drawing="before" book={book} />
+            <Outlets caption="Outlets there now" outlets={existing.outlets} book={book} />
             <Loads loads={existing.loads} />
           </details>
 

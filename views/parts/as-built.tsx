@@ -1,7 +1,7 @@
 import { asBuiltRows } from '../../src/core/report/page-as-built.ts';
 import { checkRows } from '../../src/core/report/page-crew.ts';
 import type { Assessment, Layout } from '../../src/core/report/types.ts';
-import { placeAnchors } from '../../src/drawing/place-css.ts';
+import { placesDrawn } from '../../src/drawing/place-css.ts';
 import { planAsLaid } from '../../src/drawing/plan-after.ts';
 import type { AsBuiltForm, AsBuiltResult } from '../as-built-types.ts';
 import type { PageLinks } from '../page-setting.ts';
@@ -36,8 +36,8 @@ function Judged({ assessment, layout, result }: JudgedProps) {
           <div class="wide">
             <Figure list={laid} id="laid" />
           </div>
-          <Places.Provider value={placeAnchors([{ id: 'laid', list: laid }])}>
-            <Ponds ponds={result.ponds} drawing="laid" />
+          <Places.Provider value={placesDrawn([laid])}>
+            <Ponds ponds={result.ponds} />
           </Places.Provider>
         </>
       )}

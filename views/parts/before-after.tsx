@@ -5,7 +5,7 @@ import { Figure } from './figure.tsx';
 /** Before and after side by side at the same scale. */
 export function BeforeAfter({ pair, links }: { pair: PlanPair; links: PageLinks | null }) {
   return (
-    <div class="pair">
+    <div class={pair.tall ? 'pair tall' : 'pair'}>
       <Figure list={pair.before} id="before" full={links === null ? null : `${links.drawing}/before.svg`} />
       {pair.after === null ? null : (
         <Figure

@@ -3,7 +3,7 @@ import type { SourceBook } from '../../src/core/report/page-sources.ts';
 import type { Assessment, Layout } from '../../src/core/report/types.ts';
 import { placeName } from '../../src/drawing/svg.ts';
 import { SourceMark } from './source-mark.tsx';
-import { PlaceLink, Table } from './table.tsx';
+import { PlaceName, Table } from './table.tsx';
 
 export interface LimitsProps {
   assessment: Assessment;
@@ -19,10 +19,8 @@ export function LimitLines({ assessment, layout }: Pick<LimitsProps, 'assessment
     <ul class="limits">
       {rows.map(({ id, where, left, state }) => (
         <li data-place={placeName(`limit-${id}`)}>
-          <PlaceLink drawing="after" place={`limit-${id}`}>
-            {where}
-          </PlaceLink>
-          : {state === 'short' ? <b class="stop">{left}</b> : state === 'raise' ? <b>{left}</b> : left}
+          <PlaceName place={`limit-${id}`}>{where}</PlaceName>:{' '}
+          {state === 'short' ? <b class="stop">{left}</b> : state === 'raise' ? <b>{left}</b> : left}
         </li>
       ))}
     </ul>
@@ -49,9 +47,7 @@ export function Limits({ assessment, layout, book }: LimitsProps) {
         place: `limit-${row.id}`,
         cells: [
           <>
-            <PlaceLink drawing="after" place={`limit-${row.id}`}>
-              {row.where}
-            </PlaceLink>
+            <PlaceName place={`limit-${row.id}`}>{row.where}</PlaceName>
             <SourceMark book={book} note={row.source} />
           </>,
           row.state === 'short' ? <b class="stop">{row.left}</b> : row.state === 'raise' ? <b>{row.left}</b> : row.left,

@@ -1,6 +1,6 @@
 import { createContext, useContext } from 'hono/jsx';
 
-/** Anchors on the drawings of a page ("after-limit-door"): rows link only to what is drawn. */
+/** Places that the drawings of a page show: rows point only at what is drawn. */
 export const Places = createContext<ReadonlySet<string>>(new Set());
 
-export const useIsDrawn = (anchor: string): boolean => useContext(Places).has(anchor);
+export const useIsDrawn = (place: string): boolean => useContext(Places).has(place);

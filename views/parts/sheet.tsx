@@ -78,7 +78,7 @@ export interface SheetProps {
   setting: PageSetting;
   page: PageName;
   extraCss?: string;
-  /** Anchors on the drawings of the page. */
+  /** Places that the drawings of the page show. */
   places?: ReadonlySet<string>;
   children?: Child;
 }

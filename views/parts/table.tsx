@@ -64,8 +64,17 @@ export function Table({ caption, columns, rows }: TableProps) {
   );
 }
 
-/** Link to a place on a drawing of the page; plain words where the place is not drawn. */
-export function PlaceLink({ drawing, place, children }: { drawing: string; place: string; children?: Child }) {
-  const anchor = `${drawing}-${placeName(place)}`;
-  return useIsDrawn(anchor) ? <a href={`#${anchor}`}>{children}</a> : <>{children}</>;
+export interface PlaceNameProps {
+  place: string;
+  children?: Child;
+}
+
+/** Name of something that may be drawn: pointing at it, tapping it or reaching it by keyboard marks its place. */
+export function PlaceName({ place, children }: PlaceNameProps) {
+  if (!useIsDrawn(placeName(place))) return children;
+  return (
+    <button type="button" class="place-name" title="Mark it on the drawing">
+      {children}
+    </button>
+  );
 }

@@ -2,9 +2,9 @@ import type { SourceBook } from '../../src/core/report/page-sources.ts';
 import { flatWords, loadRows, outletRows, pondRows } from '../../src/core/report/page-water.ts';
 import type { FlatReport, LoadStep, OutletReport, PondReport } from '../../src/core/report/types.ts';
 import { SourceMark } from './source-mark.tsx';
-import { PlaceLink, Table } from './table.tsx';
+import { PlaceName, Table } from './table.tsx';
 
-export function Ponds({ ponds, drawing }: { ponds: readonly PondReport[]; drawing: string }) {
+export function Ponds({ ponds }: { ponds: readonly PondReport[] }) {
   if (ponds.length === 0) return null;
   return (
     <Table
@@ -21,10 +21,7 @@ export function Ponds({ ponds, drawing }: { ponds: readonly PondReport[]; drawin
         place,
         cells: [
           <>
-            <PlaceLink drawing={drawing} place={place}>
-              {name}
-            </PlaceLink>
-            , {where}
+            <PlaceName place={place}>{name}</PlaceName>, {where}
             {birdBath ? ' (a bird bath: listed, not failed)' : ''}
           </>,
           depth,
@@ -53,11 +50,10 @@ export function Flats({ flats }: { flats: readonly FlatReport[] }) {
 export interface OutletsProps {
   caption: string;
   outlets: readonly OutletReport[];
-  drawing: string;
   book: SourceBook;
 }
 
-export function Outlets({ caption, outlets, drawing, book }: OutletsProps) {
+export function Outlets({ caption, outlets, book }: OutletsProps) {
   if (outlets.length === 0) return <p>No way out for water is known.</p>;
   return (
     <Table
@@ -75,9 +71,7 @@ export function Outlets({ caption, outlets, drawing, book }: OutletsProps) {
       rows={outletRows(outlets).map((row) => ({
         place: row.place,
         cells: [
-          <PlaceLink drawing={drawing} place={row.place}>
-            {row.label}
-          </PlaceLink>,
+          <PlaceName place={row.place}>{row.label}</PlaceName>,
           row.role,
           row.drains,
           row.added,

@@ -32,6 +32,7 @@ input,select,textarea,button{font:inherit;color:inherit}
 input[type=text],input:not([type]),select,textarea{background:var(--sheet);border:1px solid var(--soft);border-radius:0;padding:.3rem .4rem;max-width:100%}
 button{background:var(--ink);color:var(--paper);border:1px solid var(--ink);border-radius:0;padding:.45rem 1rem;font-weight:600;cursor:pointer}
 button:hover{background:var(--soft)}
+.place-name,.place-name:hover{background:none;color:inherit;border:0;padding:0;font-weight:inherit;text-align:left;text-decoration:underline dotted;text-underline-offset:.2em;min-height:1.6rem}
 @media (prefers-reduced-motion:no-preference){html{scroll-behavior:smooth}}
 `;
 

@@ -21,6 +21,8 @@ figcaption a{margin-left:.6rem}
 .plans>.stay{position:sticky;top:.5rem}
 .plans .pair{grid-template-columns:minmax(0,1fr)}
 .plans .drawing{max-height:42vh}
+.plans .tall{grid-template-columns:1fr 1fr}
+.plans .tall .drawing{max-height:84vh}
 }
 @media (min-width:92rem){
 .answer{grid-template-columns:minmax(0,5fr) minmax(0,7fr)}
@@ -35,6 +37,7 @@ figcaption a{margin-left:.6rem}
 .plans .pair{display:flex;overflow-x:auto;scroll-snap-type:x mandatory;gap:.6rem}
 .plans .pair figure{flex:0 0 90%;scroll-snap-align:start}
 .plans .drawing{max-height:38vh}
+.plans .tall .drawing{max-height:52vh}
 .plans figcaption{margin-bottom:.2rem}
 }
 main,.body{container-type:inline-size}
@@ -97,7 +100,8 @@ export const printCss = `
 @page{margin:14mm 12mm 16mm;@bottom-right{content:"page " counter(page) " of " counter(pages);font:9pt sans-serif}}
 @media print{
 :root{--paper:#fff;--sheet:#fff;font-size:10pt}
-.head nav,.head label,.skip,.screen,figcaption a,button{display:none!important}
+.head nav,.head label,.skip,.screen,figcaption a,button:not(.place-name){display:none!important}
+.place-name{text-decoration:none}
 .head{border:0;padding:0 0 2mm}
 main{padding:0;max-width:none}
 .answer{display:block}
