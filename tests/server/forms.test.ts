@@ -101,7 +101,7 @@ test('a script gets the form alone, a reader the page; a change of page is told 
   const path = '/roofs/back-section/edit/wishes';
   const asked = { 'HX-Request': 'true' };
   const fragment = await shop.post(path, { 'preferences.grease': 'no' }, asked);
-  expect(await fragment.text()).toMatch(/^<div id="form">/);
+  expect(await fragment.text()).toMatch(/^<div class="edit" id="form">/);
   expect(await (await shop.post(path, { 'preferences.grease': 'no' })).text()).toMatch(/^<!DOCTYPE html>/);
   const onward = await shop.post(path, { 'preferences.grease': 'no', next: 'result' });
   expect([onward.status, onward.headers.get('location')]).toEqual([303, '/roofs/back-section']);

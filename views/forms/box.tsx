@@ -19,7 +19,7 @@ function Input({ view }: { view: BoxView }) {
   // A browser drops the first line break of a text area: one of ours goes before the text.
   if (view.box === 'area') {
     return (
-      <textarea {...common} rows={4} spellcheck={false}>
+      <textarea {...common} rows={view.rows} spellcheck={false}>
         {`\n${view.value}`}
       </textarea>
     );

@@ -4,6 +4,8 @@ export interface BoxView {
   label: string;
   hint: string | null;
   box: 'line' | 'area' | 'select';
+  /** Lines of an area. */
+  rows: number;
   value: string;
   /** Choices of a select: value and words. */
   options: readonly (readonly [value: string, words: string])[];

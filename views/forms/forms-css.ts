@@ -8,7 +8,7 @@ export const formsCss = `
 .desk legend{font-weight:600;padding:0 .3rem}
 .desk details.blank{border:1px dashed var(--rule);padding:0 1rem;margin:.6rem 0}
 .desk details.blank fieldset{border:0;padding:0;margin:0 0 .8rem;background:none}
-.desk .boxes{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(17rem,100%),1fr));gap:.7rem 1.4rem;align-items:end}
+.desk .boxes{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(15rem,100%),1fr));gap:.7rem 1.4rem;align-items:end}
 .desk .boxes.pairs{grid-template-columns:minmax(0,1fr)}
 @media (min-width:40rem){.desk .boxes.pairs{grid-template-columns:repeat(2,minmax(0,1fr))}}
 .desk .supposed{max-width:60rem}
@@ -38,9 +38,11 @@ export const formsCss = `
 .edit{display:grid;grid-template-columns:minmax(0,1fr);gap:1rem 2.2rem}
 .section-links ol{list-style:none;margin:0;padding:0;display:flex;flex-wrap:wrap;gap:.3rem 1rem;font:.9rem/1.4 var(--sans)}
 .section-links a[aria-current]{font-weight:700;text-decoration:none;border-bottom:2px solid var(--ink)}
+.aside .drawing{max-height:60vh}
+@media (max-width:63.99rem){.aside .drawing{max-height:32vh}}
 @media (min-width:64rem){
-.edit{grid-template-columns:13rem minmax(0,1fr)}
-.section-links ol{flex-direction:column;position:sticky;top:1rem}
+.edit{grid-template-columns:minmax(16rem,24rem) minmax(0,1fr)}
+.aside{position:sticky;top:1rem;align-self:start;max-height:98vh;overflow:auto}
 }
 .roof-list .links a{margin-right:.8rem}
 .roof-list th{font-family:var(--serif);font-size:1rem}

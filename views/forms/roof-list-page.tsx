@@ -19,7 +19,6 @@ export function RoofListPage({ roofs }: RoofListProps) {
           <thead>
             <tr>
               <th scope="col">Roof</th>
-              <th scope="col">Saved</th>
               <th scope="col">Go to</th>
             </tr>
           </thead>
@@ -28,9 +27,9 @@ export function RoofListPage({ roofs }: RoofListProps) {
               <tr>
                 <th scope="row">
                   <a href={`/roofs/${id}`}>{label}</a>
-                  {hasDraft ? <span class="hint"> an edit waits to be put right</span> : null}
+                  <span class="hint"> saved {saved}</span>
+                  {hasDraft ? <span class="hint"> ; an edit waits to be put right</span> : null}
                 </th>
-                <td>{saved}</td>
                 <td class="links">
                   <a href={`/roofs/${id}/edit/plan`} aria-label={`Edit ${label}`}>
                     edit

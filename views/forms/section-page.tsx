@@ -1,3 +1,5 @@
+import type { DrawList } from '../../src/drawing/draw-list.ts';
+import { Figure } from '../parts/figure.tsx';
 import { Group } from './box.tsx';
 import type { GroupView, ProblemView, RoofInHand, SectionLink } from './form-view.ts';
 import { ProblemSummary } from './problem-summary.tsx';
@@ -8,6 +10,8 @@ export interface SectionPageProps {
   lead: string;
   action: string;
   links: readonly SectionLink[];
+  /** The last roof that could be read. */
+  plan: DrawList | null;
   groups: readonly GroupView[];
   problems: readonly ProblemView[];
   /** Said after the form was kept. */
@@ -37,7 +41,17 @@ function Supposed({ supposed }: { supposed: readonly Supposition[] }) {
   );
 }
 
-export function SectionLinks({ links }: { links: readonly SectionLink[] }) {
+/** The parts of the roof to go to, and the plan as it was last read. */
+export function EditAside({ links, plan }: { links: readonly SectionLink[]; plan: DrawList | null }) {
+  return (
+    <div class="aside">
+      <SectionLinks links={links} />
+      {plan === null ? null : <Figure list={plan} id="plan" />}
+    </div>
+  );
+}
+
+function SectionLinks({ links }: { links: readonly SectionLink[] }) {
   return (
     <nav class="section-links" aria-label="Parts of the roof">
       <ol>
@@ -55,10 +69,9 @@ export function SectionLinks({ links }: { links: readonly SectionLink[] }) {
 
 const KEPT = 'Everything you typed is kept. The answer still shows the last roof that could be read.';
 
-/** The part of the page that an answer of the server puts in place of itself. */
-export function SectionForm({ action, groups, problems, saved }: SectionPageProps) {
+function SectionForm({ action, groups, problems, saved }: SectionPageProps) {
   return (
-    <div id="form">
+    <>
       <ProblemSummary problems={problems} kept={KEPT} />
       {saved === null ? null : (
         <p class="saved" role="status">
@@ -76,15 +89,16 @@ export function SectionForm({ action, groups, problems, saved }: SectionPageProp
           </button>
         </div>
       </form>
-    </div>
+    </>
   );
 }
 
+/** One part of the roof file as a form, beside the plan. A script puts the whole of it in place of itself. */
 export function SectionPage(props: SectionPageProps) {
-  const { roof, title, lead, links, supposed } = props;
+  const { roof, title, lead, links, supposed, plan } = props;
   return (
-    <div class="edit">
-      <SectionLinks links={links} />
+    <div class="edit" id="form">
+      <EditAside links={links} plan={plan} />
       <div>
         <p class="over">
           <a href={`/roofs/${roof.id}`}>{roof.label}</a>

@@ -1,6 +1,7 @@
+import type { DrawList } from '../../src/drawing/draw-list.ts';
 import type { ProblemView, RoofInHand, SectionLink } from './form-view.ts';
 import { ProblemSummary } from './problem-summary.tsx';
-import { SectionLinks } from './section-page.tsx';
+import { EditAside } from './section-page.tsx';
 
 export interface TextFormProps {
   /** Where the form is sent; also says whether a roof is edited or brought in. */
@@ -18,7 +19,7 @@ const KEPT = 'The text below is what you typed; nothing of it is lost.';
 /** The whole roof file as text, or as an upload. */
 export function TextForm({ action, text, problems, notes, saved, upload }: TextFormProps) {
   return (
-    <div id="form">
+    <>
       <ProblemSummary problems={problems} kept={KEPT} />
       {saved === null ? null : (
         <p class="saved" role="status">
@@ -77,20 +78,22 @@ export function TextForm({ action, text, problems, notes, saved, upload }: TextF
           </ul>
         </section>
       )}
-    </div>
+    </>
   );
 }
 
 export interface TextPageProps extends TextFormProps {
   roof: RoofInHand;
   links: readonly SectionLink[];
+  /** The last roof that could be read. */
+  plan: DrawList | null;
 }
 
 export function TextPage(props: TextPageProps) {
-  const { roof, links } = props;
+  const { roof, links, plan } = props;
   return (
-    <div class="edit">
-      <SectionLinks links={links} />
+    <div class="edit" id="form">
+      <EditAside links={links} plan={plan} />
       <div>
         <p class="over">
           <a href={`/roofs/${roof.id}`}>{roof.label}</a>
@@ -108,7 +111,7 @@ export function TextPage(props: TextPageProps) {
 
 export function ImportPage(props: TextFormProps) {
   return (
-    <div class="import">
+    <div class="import" id="form">
       <h1>Bring in a roof file</h1>
       <p class="lead">
         Send a file, or paste its text. Its form is written down in the <a href="/schema.json">schema</a>; measurements

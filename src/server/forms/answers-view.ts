@@ -155,6 +155,7 @@ export function answersView(
       label,
       hint: hint ?? null,
       box: words === null ? 'line' : 'select',
+      rows: 1,
       value: answers[field],
       options: words === null ? [] : Object.entries(words),
       understood: sayings.length === 0 ? null : sayings.join('; '),

@@ -45,11 +45,8 @@ function understoodOf(spec: FieldSpec, text: string): string | null {
   return reading.action === 'accept' ? printMeasure(reading.value, spec.field) : null;
 }
 
-const boxKinds: Partial<Record<FieldSpec['kind'], BoxView['box']>> = {
-  outline: 'area',
-  readings: 'area',
-  ring: 'area',
-};
+const areas: ReadonlySet<FieldSpec['kind']> = new Set(['outline', 'readings', 'ring']);
+const MOST_ROWS = 30;
 
 /** A fold stands open where one of its boxes holds something or has to be put right. */
 export const foldOf = (title: string, boxes: readonly BoxView[]): FoldView => ({
@@ -82,7 +79,8 @@ class Viewer {
       id,
       label: spec.label,
       hint: spec.hint ?? null,
-      box: options.length > 0 ? 'select' : (boxKinds[spec.kind] ?? 'line'),
+      box: options.length > 0 ? 'select' : areas.has(spec.kind) ? 'area' : 'line',
+      rows: Math.min(MOST_ROWS, value.split('\n').length + 1),
       value,
       options,
       understood: understoodOf(spec, value),
@@ -123,9 +121,10 @@ class Viewer {
     const list = valueAt(this.#file, spec.at);
     const there: unknown[] = Array.isArray(list) ? list : [];
     const nameOf = (entry: unknown, i: number): string => {
-      const side = (entry as { side?: unknown } | null)?.side;
-      const words = typeof side === 'number' ? this.#sides[side] : undefined;
-      return words ?? `${what} ${i + 1}`;
+      const { side, kind, id } = (entry ?? {}) as { side?: unknown; kind?: unknown; id?: unknown };
+      const sideName = spec.at === 'edges' && typeof side === 'number' ? this.#sides[side] : undefined;
+      const own = [id, kind].find((name) => typeof name === 'string');
+      return sideName ?? (own === undefined ? `${what} ${i + 1}` : `${what} ${i + 1}: ${own}`);
     };
     const entries = there.map((entry, i) => this.entry(spec, `${spec.at}[${i}]`, nameOf(entry, i), false));
     const bare =

@@ -1,8 +1,10 @@
 import type { Hono } from 'hono';
 import type { RoofInHand, SectionLink } from '../../../views/forms/form-view.ts';
-import { SectionForm, SectionPage, type SectionPageProps } from '../../../views/forms/section-page.tsx';
-import { TextForm, TextPage, type TextPageProps } from '../../../views/forms/text-page.tsx';
+import { SectionPage, type SectionPageProps } from '../../../views/forms/section-page.tsx';
+import { TextPage, type TextPageProps } from '../../../views/forms/text-page.tsx';
 import { readRoofText } from '../../answer.ts';
+import type { DrawList } from '../../drawing/draw-list.ts';
+import { planBefore } from '../../drawing/plan-before.ts';
 import type { InputNote, InputProblem } from '../../input/problems.ts';
 import { roofFromAnswers, type SixAnswers } from '../../input/six-answers.ts';
 import type { SavedRoof } from '../../store/store.ts';
@@ -49,6 +51,12 @@ function elsewhere(id: string): (path: string) => string {
   };
 }
 
+/** The plan of the last good file; null where a file that was kept can no longer be read. */
+function planOf({ answers }: Shop, { text }: SavedRoof): DrawList | null {
+  const answer = answers.of(text);
+  return 'ok' in answer ? null : planBefore(answer.assessment);
+}
+
 interface Kept {
   text: string;
   problems: readonly InputProblem[];
@@ -69,7 +77,13 @@ function keep({ store }: Shop, roof: SavedRoof, text: string): Kept {
 
 const SAVED = 'Saved, and everything could be read.';
 
-function sectionProps(roof: SavedRoof, section: SectionSpec, kept: Kept, saved: string | null): SectionPageProps {
+function sectionProps(
+  shop: Shop,
+  roof: SavedRoof,
+  section: SectionSpec,
+  kept: Kept,
+  saved: string | null,
+): SectionPageProps {
   const view = sectionView(section, objectOf(kept.text), kept.problems, elsewhere(roof.id));
   return {
     roof: inHand(roof),
@@ -77,6 +91,7 @@ function sectionProps(roof: SavedRoof, section: SectionSpec, kept: Kept, saved: 
     lead: section.lead,
     action: `/roofs/${roof.id}/edit/${section.slug}`,
     links: linksOf(roof.id, section.slug),
+    plan: planOf(shop, roof),
     groups: view.groups,
     problems: view.problems,
     saved,
@@ -86,10 +101,11 @@ function sectionProps(roof: SavedRoof, section: SectionSpec, kept: Kept, saved: 
 
 const noteLine = ({ path, message }: InputNote): string => `${path}: ${message}`;
 
-function textProps(roof: SavedRoof, kept: Kept, saved: string | null): TextPageProps {
+function textProps(shop: Shop, roof: SavedRoof, kept: Kept, saved: string | null): TextPageProps {
   return {
     roof: inHand(roof),
     links: linksOf(roof.id, 'text'),
+    plan: planOf(shop, roof),
     action: `/roofs/${roof.id}/edit/text`,
     text: kept.text,
     problems: textProblems(kept.problems),
@@ -121,7 +137,7 @@ export function editRoutes(app: Hono, shop: Shop): void {
   app.get('/roofs/:id/edit', (c) => c.redirect(`/roofs/${roofOf(shop, c).id}/edit/plan`, 302));
 
   app.get('/roofs/:id/edit/text', (c) => {
-    const props = textProps(roofOf(shop, c), reread(roofOf(shop, c)), null);
+    const props = textProps(shop, roofOf(shop, c), reread(roofOf(shop, c)), null);
     return respond(c, { page: () => textPage(props) });
   });
 
@@ -130,11 +146,11 @@ export function editRoutes(app: Hono, shop: Shop): void {
     const posted = await postedBy(c);
     const kept = keep(shop, roof, posted.file ?? '');
     if (kept.problems.length === 0 && posted.next === 'result') return goTo(c, `/roofs/${roof.id}`);
-    const props = textProps(roofOf(shop, c), kept, kept.problems.length === 0 ? SAVED : null);
+    const props = textProps(shop, roofOf(shop, c), kept, kept.problems.length === 0 ? SAVED : null);
     return respond(c, {
       status: kept.problems.length === 0 ? 200 : 422,
       page: () => textPage(props),
-      fragment: () => <TextForm {...props} />,
+      fragment: () => <TextPage {...props} />,
     });
   });
 
@@ -150,7 +166,7 @@ export function editRoutes(app: Hono, shop: Shop): void {
     const kept = reread(roof);
     // A text that is no JSON has no sections: only the text itself can be put right.
     if (objectOf(kept.text) === null) return c.redirect(`/roofs/${roof.id}/edit/text`, 302);
-    const props = sectionProps(roof, section, kept, null);
+    const props = sectionProps(shop, roof, section, kept, null);
     return respond(c, { page: () => sectionPage(props) });
   });
 
@@ -165,11 +181,11 @@ export function editRoutes(app: Hono, shop: Shop): void {
     const same = JSON.stringify(after) === JSON.stringify(before);
     const kept = keep(shop, roof, same ? workingText(roof) : fileText(after));
     if (kept.problems.length === 0 && posted.next === 'result') return goTo(c, `/roofs/${roof.id}`);
-    const props = sectionProps(roofOf(shop, c), section, kept, kept.problems.length === 0 ? SAVED : null);
+    const props = sectionProps(shop, roofOf(shop, c), section, kept, kept.problems.length === 0 ? SAVED : null);
     return respond(c, {
       status: kept.problems.length === 0 ? 200 : 422,
       page: () => sectionPage(props),
-      fragment: () => <SectionForm {...props} />,
+      fragment: () => <SectionPage {...props} />,
     });
   });
 }

@@ -1,7 +1,7 @@
 import type { Hono } from 'hono';
 import { NewRoofForm, NewRoofPage, type NewRoofProps } from '../../../views/forms/new-roof-page.tsx';
 import { RoofListPage } from '../../../views/forms/roof-list-page.tsx';
-import { ImportPage, TextForm, type TextFormProps } from '../../../views/forms/text-page.tsx';
+import { ImportPage, type TextFormProps } from '../../../views/forms/text-page.tsx';
 import { readRoofText } from '../../answer.ts';
 import type { InputProblem } from '../../input/problems.ts';
 import { type AnswersRead, blankAnswers, roofFromAnswers, type SixAnswers } from '../../input/six-answers.ts';
@@ -83,7 +83,7 @@ export function startRoutes(app: Hono, shop: Shop): void {
     return respond(c, {
       status: 422,
       page: () => importPage(props),
-      fragment: () => <TextForm {...props} />,
+      fragment: () => <ImportPage {...props} />,
     });
   });
 }
