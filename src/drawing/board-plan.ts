@@ -1,133 +1,20 @@
 import { type Box, between, boxesOverlap, boxOf, direction, distanceFt, isInside } from '../core/geometry/vector.ts';
 import type { Assessment, BoardPiece, DrainageArea, Layout, Point, Ring } from '../core/report/types.ts';
-import { area, feetInches, inches } from '../units/print.ts';
-import { type ChalkLine, chalkLines } from './chalk.ts';
+import { area } from '../units/print.ts';
+import { byMark, shadeOf } from './board-shade.ts';
+import { boardNames, chalkWords, checkMarks, nailerWords, squareAt } from './board-words.ts';
+import { chalkLines } from './chalk.ts';
 import { alongRay, stretchesInside } from './crossings.ts';
-import { type DrawList, lettering, line, type Mark, placed, polygon, widthFt } from './draw-list.ts';
-import { dimensionStrings, edgeWords, readingAngleDeg } from './edge-strings.ts';
+import { type DrawList, line, type Mark, polygon } from './draw-list.ts';
+import { dimensionStrings, edgeWords } from './edge-strings.ts';
 import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
 import { FreeRoom } from './free-room.ts';
-import { type Fill, greys } from './pens.ts';
 import { type Sheet, sheetFor, sheetMarks } from './sheet.ts';
 
 /** Letters across the plan of boards: it is printed on a full page. */
 const LETTERS_ACROSS = 44;
 /** Plans of more boards than this are a key to the sheets of the drainage areas, where the boards are named. */
 export const MANY_BOARDS = 350;
-
-/** Mean thickness of a board with its fill. */
-const thicknessOf = ({ lowIn, highIn, fillIn }: BoardPiece): number => fillIn + (lowIn + highIn) / 2;
-
-/** Grey of a thickness: the thinnest boards of the layout are the lightest. */
-function shadeOf(pieces: readonly BoardPiece[]): (piece: BoardPiece) => Fill {
-  const steps = [...new Set(pieces.map((piece) => thicknessOf(piece).toFixed(3)))].map(Number).sort((a, b) => a - b);
-  const last = Math.max(steps.length - 1, 1);
-  const range = (steps.at(-1) ?? 0) - (steps[0] ?? 0);
-  return (piece) => {
-    const share = range === 0 ? 0 : (thicknessOf(piece) - steps[0]) / range;
-    const step = last < greys.length ? Math.round(share * last) : Math.round(share * (greys.length - 1));
-    return `grey-${Math.min(step, greys.length - 1)}` as Fill;
-  };
-}
-
-function byMark(pieces: readonly BoardPiece[]): BoardPiece[][] {
-  const groups = new Map<string, BoardPiece[]>();
-  for (const piece of pieces) groups.set(piece.mark, [...(groups.get(piece.mark) ?? []), piece]);
-  return [...groups.values()].sort((a, b) => thicknessOf(a[0]) - thicknessOf(b[0]));
-}
-
-/** The mark on every board where it fits, turned where the board stands upright. */
-function boardNames(pieces: readonly BoardPiece[], letterFt: number, room: FreeRoom): Mark[] {
-  return pieces.flatMap(({ outline, mark, labelAt }) => {
-    const box = boxOf(outline);
-    const long = widthFt(mark, 'tiny', letterFt);
-    const [across, up] = [box.maxX - box.minX, box.maxY - box.minY];
-    if (long > Math.max(across, up) || 0.8 * letterFt > Math.min(across, up)) return [];
-    const angleDeg = long <= across ? 0 : 90;
-    const spots = [0, 0.9, -0.9].map((by): Point => {
-      const [x, y] = labelAt;
-      return angleDeg === 0 ? [x, y + by * letterFt] : [x + by * letterFt, y];
-    });
-    const within = spots.filter((at) => isInside(at, [outline]));
-    return room.place(within.map((at) => lettering(at, mark, { size: 'tiny', angleDeg, rim: false })));
-  });
-}
-
-/** How far off the edge each chalk line is, at its end. */
-function chalkWords(lines: readonly ChalkLine[], letterFt: number, room: FreeRoom): Mark[] {
-  return lines.flatMap(({ from, to, offFt }) => {
-    if (offFt === null) return [];
-    const angleDeg = readingAngleDeg(direction(from, to));
-    const text = feetInches(offFt);
-    if (widthFt(text, 'tiny', letterFt) > distanceFt(from, to)) return [];
-    return room.place(
-      [0.12, 0.88, 0.3, 0.7].map((t) => lettering(between(from, to, t), text, { size: 'tiny', angleDeg })),
-    );
-  });
-}
-
-/** Height of the wood at both ends of every straight stretch of edge, outside the outline. */
-function nailerWords(layout: Layout, letterFt: number, room: FreeRoom): Mark[] {
-  return layout.nailers.flatMap(({ from, to, startIn, endIn }) => {
-    const [dx, dy] = direction(from, to);
-    const off = 0.8 * letterFt;
-    const end = (t: number, heightIn: number): Mark[] => {
-      const [x, y] = between(from, to, t);
-      const text = inches(heightIn);
-      const angleDeg = readingAngleDeg([dx, dy]);
-      return room.place([lettering([x + dy * off, y - dx * off], text, { size: 'tiny', angleDeg, bold: true })]);
-    };
-    const t = Math.min(0.5, (1.3 * letterFt) / Math.max(distanceFt(from, to), 1e-6));
-    return [...end(t, startIn), ...end(1 - t, endIn)];
-  });
-}
-
-/** Where the number of a spot may stand, in letters from the spot. */
-const turns: readonly Point[] = [
-  [0, -0.9],
-  [0, 0.9],
-  [0.9, 0],
-  [-0.9, 0],
-  [1.1, -1.1],
-  [1.1, 1.1],
-  [-1.1, 1.1],
-  [-1.1, -1.1],
-];
-
-/** Numbered spots to read with a level: a dot where the rod stands, its number in a ring beside it. */
-function checkMarks(layout: Layout, letterFt: number, room: FreeRoom): Mark[] {
-  const r = 0.55 * letterFt;
-  return layout.checkPoints.flatMap(({ id, at }) => {
-    const spot: Mark = { kind: 'circle', at, radiusFt: 0.14 * letterFt, pen: null, fill: 'ink' };
-    const around = turns.map(([dx, dy]): Point => [at[0] + dx * letterFt, at[1] + dy * letterFt]);
-    const free = around.find((p) => room.isFree(squareAt(p, r)));
-    if (free === undefined) return placed(`check-${id}`, [spot]);
-    room.take(squareAt(free, r));
-    return placed(`check-${id}`, [
-      spot,
-      { kind: 'circle', at: free, radiusFt: r, pen: 'fixture', fill: 'sheet' },
-      lettering(free, id, { size: id.length > 1 ? 'tiny' : 'small', bold: true, rim: false }),
-    ]);
-  });
-}
-
-const squareAt = ([x, y]: Point, half: number): Box => ({
-  minX: x - half,
-  maxX: x + half,
-  minY: y - half,
-  maxY: y + half,
-});
-
-/** Grey, mark and count of every thickness, under the plan. */
-export interface BoardKeyRow {
-  fill: Fill;
-  mark: string;
-}
-
-export function boardKey(layout: Layout): BoardKeyRow[] {
-  const shade = shadeOf(layout.pieces);
-  return byMark(layout.pieces).map(([piece]) => ({ fill: shade(piece), mark: piece.mark }));
-}
 
 /** One drainage area of a large roof on a sheet of its own; null = the whole section. */
 type Part = DrainageArea | null;

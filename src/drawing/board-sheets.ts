@@ -1,5 +1,6 @@
 import type { Assessment, Layout } from '../core/report/types.ts';
-import { type BoardKeyRow, boardKey, boardPlan, MANY_BOARDS } from './board-plan.ts';
+import { boardPlan, MANY_BOARDS } from './board-plan.ts';
+import { type BoardKeyRow, boardKey } from './board-shade.ts';
 import type { DrawList } from './draw-list.ts';
 
 export interface BoardSheets {

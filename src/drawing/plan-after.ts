@@ -4,14 +4,15 @@ import { depthFigure, slopeFigure } from '../core/report/page-figures.ts';
 import type { Assessment, CreaseReport, FacetReport, Layout, Point } from '../core/report/types.ts';
 import { inches } from '../units/print.ts';
 import { type DrawList, lettering, line, type Mark, polygon, widthFt } from './draw-list.ts';
-import { dimensionStrings, edgeWords, outward, readingAngleDeg } from './edge-strings.ts';
+import { outward, readingAngleDeg } from './edge-strings.ts';
 import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
 import { type Flow, flowMarks } from './flow-marks.ts';
-import { FreeRoom } from './free-room.ts';
+import type { FreeRoom } from './free-room.ts';
 import { innerLines } from './inner-lines.ts';
 import { limitMarks } from './limit-marks.ts';
 import { areaLines } from './plan-before.ts';
-import { lettersAcross, sheetFor, sheetMarks } from './sheet.ts';
+import { planFrame } from './plan-frame.ts';
+import { sheetMarks } from './sheet.ts';
 import { flatMarks, pondDepths, pondMarks } from './water-marks.ts';
 
 /** Outlines of more corners print their heights in the table only. */
@@ -124,13 +125,8 @@ function describe(layout: Layout): string {
 /** The new roof: planes, valleys and ridges, falls, outlets, corner heights, and what is left at every tight height. */
 export function planAfter(assessment: Assessment, layout: Layout): DrawList {
   const { plan } = assessment;
-  const sheet = sheetFor(plan.outline, lettersAcross(layout.outlets.length));
+  const { sheet, room, edges, strings } = planFrame(assessment);
   const { letterFt } = sheet;
-  const room = new FreeRoom(sheet);
-  room.takeSides(plan.outline);
-  const edges = edgeWords(plan.edges, letterFt);
-  const strings = dimensionStrings(plan.outline, letterFt);
-  room.takeWords([...edges, ...strings]);
   const corners = cornerHeights(assessment, layout, letterFt, room);
   const outlets = outletMarks(layout.outlets, letterFt, room);
   const curbs = curbMarks(plan, letterFt, room);

@@ -2,12 +2,11 @@ import { depthFigure } from '../core/report/page-figures.ts';
 import type { Assessment } from '../core/report/types.ts';
 import { area, feetInches } from '../units/print.ts';
 import { type DrawList, line, type Mark, polygon } from './draw-list.ts';
-import { dimensionStrings, edgeWords } from './edge-strings.ts';
 import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
 import { flowMarks } from './flow-marks.ts';
-import { FreeRoom } from './free-room.ts';
 import { innerLines } from './inner-lines.ts';
-import { lettersAcross, sheetFor, sheetMarks } from './sheet.ts';
+import { planFrame } from './plan-frame.ts';
+import { sheetFor, sheetMarks } from './sheet.ts';
 import { flatMarks, flatWords, pondDepths, pondMarks } from './water-marks.ts';
 
 /** "30′-0″ by 24′-0″" of the plan's box. */
@@ -46,13 +45,8 @@ const MOSTLY_LEVEL = 0.5;
 /** The roof as it is: where water stands, which way it runs, and where it leaves. */
 export function planBefore(assessment: Assessment): DrawList {
   const { plan, existing, section } = assessment;
-  const sheet = sheetFor(plan.outline, lettersAcross(existing.outlets.length));
+  const { sheet, room, edges, strings } = planFrame(assessment);
   const { letterFt } = sheet;
-  const room = new FreeRoom(sheet);
-  room.takeSides(plan.outline);
-  const edges = edgeWords(plan.edges, letterFt);
-  const strings = dimensionStrings(plan.outline, letterFt);
-  room.takeWords([...edges, ...strings]);
   const outlets = outletMarks(existing.outlets, letterFt, room);
   const curbs = curbMarks(plan, letterFt, room);
   const depths = pondDepths(existing.ponds, letterFt, room);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { signedAreaSqFt } from '../../src/core/geometry/vector.ts';
-import { boardKey, boardPlan, MANY_BOARDS } from '../../src/drawing/board-plan.ts';
+import { boardPlan, MANY_BOARDS } from '../../src/drawing/board-plan.ts';
+import { boardKey } from '../../src/drawing/board-shade.ts';
 import { boardSheets } from '../../src/drawing/board-sheets.ts';
 import { chalkLines } from '../../src/drawing/chalk.ts';
 import { chalkRows } from '../../src/drawing/chalk-rows.ts';

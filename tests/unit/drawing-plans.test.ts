@@ -118,6 +118,10 @@ describe.each(demos)('plans of %s', (_, assessment) => {
     }
   });
 
+  it('stand at one scale, before and after', () => {
+    for (const list of lists) expect(list.box).toEqual(lists[0].box);
+  });
+
   it('keep words off words', () => {
     for (const list of lists) {
       const rooms = list.marks
