@@ -3,7 +3,8 @@ import type { DrawList } from './draw-list.ts';
 import { placeCss, placesDrawn } from './place-css.ts';
 import { planAfter } from './plan-after.ts';
 import { planBefore } from './plan-before.ts';
-import { cutThrough, sectionCut } from './section-cut.ts';
+import { sectionCut } from './section-cut.ts';
+import { cutThrough } from './section-profile.ts';
 
 /** The drawings that stand together on a page. */
 export interface PlanPair {

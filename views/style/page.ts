@@ -1,3 +1,15 @@
+/** Where a table has less room than this, every row stands as a short list under its name. */
+const stacked = (kind: 'few' | 'many', roomRem: number): string => `@container (max-width:${roomRem}rem){
+.${kind} thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.${kind},.${kind} tbody,.${kind} tr,.${kind} caption{display:block}
+.${kind} tr{border-bottom:1px solid var(--ink);padding:.4rem 0}
+.${kind} th,.${kind} td{display:flow-root;border:0;padding:.1rem 0 .1rem 8.5rem;text-align:left;white-space:normal}
+.${kind} th{padding-left:0;font-weight:600}
+.${kind} td::before{content:attr(data-head);color:var(--soft);float:left;width:8rem;margin-left:-8.5rem}
+.${kind} td:empty{display:none}
+.${kind} td.blank-cell{display:flow-root;border-bottom:1px solid var(--rule);min-height:1.8rem}
+}`;
+
 /** Result page, tables, figures, lists. */
 export const pageCss = `
 .headline{font-size:clamp(1.3rem,1rem + 1.6vw,1.9rem);line-height:1.3;margin:.3rem 0 .8rem;text-wrap:pretty}
@@ -51,26 +63,8 @@ tr[data-place]:hover{background:var(--grey-0)}
 tr.chosen{background:var(--grey-0)}
 .blank-cell{min-width:4.5rem;border-bottom:1px solid var(--ink)}
 .why{display:block;color:var(--soft);font-weight:400}
-@container (max-width:30rem){
-.few thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-.few,.few tbody,.few tr,.few caption{display:block}
-.few tr{border-bottom:1px solid var(--ink);padding:.4rem 0}
-.few th,.few td{display:flow-root;border:0;padding:.1rem 0 .1rem 8.5rem;text-align:left;white-space:normal}
-.few th{padding-left:0;font-weight:600}
-.few td::before{content:attr(data-head);color:var(--soft);float:left;width:8rem;margin-left:-8.5rem}
-.few td:empty{display:none}
-.few td.blank-cell{display:flow-root;border-bottom:1px solid var(--rule);min-height:1.8rem}
-}
-@container (max-width:52rem){
-.many thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-.many,.many tbody,.many tr,.many caption{display:block}
-.many tr{border-bottom:1px solid var(--ink);padding:.4rem 0}
-.many th,.many td{display:flow-root;border:0;padding:.1rem 0 .1rem 8.5rem;text-align:left;white-space:normal}
-.many th{padding-left:0;font-weight:600}
-.many td::before{content:attr(data-head);color:var(--soft);float:left;width:8rem;margin-left:-8.5rem}
-.many td:empty{display:none}
-.many td.blank-cell{display:flow-root;border-bottom:1px solid var(--rule);min-height:1.8rem}
-}
+${stacked('few', 30)}
+${stacked('many', 52)}
 .limits{list-style:none;padding:0}
 .limits li{padding:.15rem 0;border-bottom:1px solid var(--rule)}
 .findings{list-style:none;padding:0}
