@@ -73,7 +73,7 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
   const judgement = judgeSurface(site, site.measured.patches);
   const ponds = judgement.ponds
     .filter(({ greatestDepthIn }) => greatestDepthIn > 1e-3)
-    .map((pond) => pondReport(pond, ruleSet.birdBathIn, site.edges));
+    .map((pond) => pondReport(judgement.mesh, pond, ruleSet.birdBathIn, site.edges));
   const open = site.edges.filter(isOpenEdge);
   const rated = rateOutlets(site, judgement, site.roof.outlets, open, new Set(), ruleSet, rain);
   const verdict = verdictOf({

@@ -5,16 +5,17 @@ import { heightIn, slopeInPerFt } from '../geometry/plane.ts';
 import { centroid, signedAreaSqFt } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
-import type { Pond } from '../surface/ponds.ts';
+import type { SurfaceMesh } from '../surface/mesh.ts';
+import { type Pond, pondRings } from '../surface/ponds.ts';
 import type { CreaseReport, DrainageArea, FlatReport, FlowArrow, PondReport, SurfaceTriangle } from './types.ts';
 import { placeWords } from './words.ts';
 
 /** 231 cu in to the gallon: one sq ft an inch deep is 144/231 gal. */
 const GAL_PER_SQ_FT_IN = 144 / 231;
 
-export function pondReport(pond: Pond, birdBathIn: number, edges: readonly SiteEdge[]): PondReport {
+export function pondReport(mesh: SurfaceMesh, pond: Pond, birdBathIn: number, edges: readonly SiteEdge[]): PondReport {
   const psf = waterLoadPerInch.psf;
-  const [main] = [...pond.regions].sort((a, b) => signedAreaSqFt(b.outer) - signedAreaSqFt(a.outer));
+  const [main] = unite(pondRings(mesh, pond)).sort((a, b) => signedAreaSqFt(b.outer) - signedAreaSqFt(a.outer));
   return {
     outline: main?.outer ?? [],
     holes: main?.holes ?? [],

@@ -20,7 +20,7 @@ export interface Flood {
 const SAME_LEVEL_IN = 1e-9;
 
 /** Binary heap of vertices by level, then by age, so that equal levels leave in the order they came. */
-class LevelHeap {
+export class LevelHeap {
   #keys: Float64Array;
   #items: Int32Array;
   #size = 0;
@@ -77,22 +77,24 @@ class LevelHeap {
   }
 }
 
-/** Neighbouring vertices of every vertex, as one list with starts. */
-export function neighboursOf({ points, corners }: SurfaceMesh): { starts: Int32Array; list: Int32Array } {
-  const counts = new Int32Array(points.length + 1);
+/**
+ * Neighbouring vertices of every vertex, as one list with starts. An inner edge is met once from each of its two
+ * triangles, once in each direction; a boundary edge has one triangle only and is noted both ways from there.
+ */
+export function neighboursOf({ points, corners, across }: SurfaceMesh): { starts: Int32Array; list: Int32Array } {
+  const starts = new Int32Array(points.length + 1);
   for (let slot = 0; slot < corners.length; slot++) {
-    counts[corners[slot] + 1]++;
-    counts[corners[nextSlot(slot)] + 1]++;
+    starts[corners[slot] + 1]++;
+    if (across[slot] < 0) starts[corners[nextSlot(slot)] + 1]++;
   }
-  for (let i = 0; i < points.length; i++) counts[i + 1] += counts[i];
-  const starts = counts.slice();
-  const fill = counts.slice(0, points.length);
-  const list = new Int32Array(corners.length * 2);
+  for (let i = 0; i < points.length; i++) starts[i + 1] += starts[i];
+  const fill = starts.slice(0, points.length);
+  const list = new Int32Array(starts[points.length]);
   for (let slot = 0; slot < corners.length; slot++) {
     const a = corners[slot];
     const b = corners[nextSlot(slot)];
     list[fill[a]++] = b;
-    list[fill[b]++] = a;
+    if (across[slot] < 0) list[fill[b]++] = a;
   }
   return { starts, list };
 }
