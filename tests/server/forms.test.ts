@@ -54,7 +54,7 @@ test('what cannot be read comes back with 422: all that was typed, the same sent
   expect(response.status).toBe(422);
   const html = await response.text();
   for (const [id, text] of Object.entries(wrong)) expect([id, boxValue(html, id)]).toEqual([id, text]);
-  const summary = /<a href="#curbs\[0\]\.heightIn">([^<]+)<\/a>/.exec(html)?.[1];
+  const summary = /<a href="#curbs\[0\]\.heightIn">[^<]+<\/a>: ([^<]+)<\/li>/.exec(html)?.[1];
   const beside = /id="curbs\[0\]\.heightIn-problem"><span>([^<]+?) ?<\/span>/.exec(html)?.[1];
   expect(summary).toBeTruthy();
   expect(beside).toBe(summary);

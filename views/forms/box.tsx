@@ -58,7 +58,7 @@ export function Box({ view }: { view: BoxView }) {
       <Input view={view} />
       {view.understood === null ? null : (
         <p class="understood" id={`${view.id}-read`}>
-          read as {view.understood}
+          {view.understood}
         </p>
       )}
     </div>

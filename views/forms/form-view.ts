@@ -9,7 +9,7 @@ export interface BoxView {
   value: string;
   /** Choices of a select: value and words. */
   options: readonly (readonly [value: string, words: string])[];
-  /** What was read, where that says more than what was typed. */
+  /** What was read ("read as 24′-6 1/2″") or taken for now, where that says more than what was typed. */
   understood: string | null;
   problems: readonly string[];
 }
@@ -40,6 +40,8 @@ export interface GroupView {
 /** A problem with the link to its box; the same sentence stands beside the box. */
 export interface ProblemView {
   href: string;
+  /** Name of the box, or the place in the file. */
+  where: string;
   text: string;
 }
 

@@ -9,9 +9,9 @@ export function ProblemSummary({ problems, kept }: { problems: readonly ProblemV
     <section class="problem-summary" role="alert" aria-labelledby="problem-summary-title" tabindex={-1}>
       <h2 id="problem-summary-title">{head}</h2>
       <ol>
-        {problems.map(({ href, text }) => (
+        {problems.map(({ href, where, text }) => (
           <li>
-            <a href={href}>{text}</a>
+            <a href={href}>{where}</a>: {text}
           </li>
         ))}
       </ol>

@@ -45,7 +45,9 @@ export function TextForm({ action, text, problems, notes, saved, upload }: TextF
           {problems.length === 0 ? null : (
             <ul class="problem" id="file-problem">
               {problems.map((problem) => (
-                <li>{problem.text}</li>
+                <li>
+                  {problem.where}: {problem.text}
+                </li>
               ))}
             </ul>
           )}

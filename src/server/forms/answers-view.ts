@@ -112,6 +112,12 @@ const questions: readonly QuestionSpec[] = [
   },
 ];
 
+const labels: ReadonlyMap<string, string> = new Map(
+  questions.flatMap(({ boxes, folds = [], pairs }) =>
+    [...boxes, ...folds.flatMap(([, inside]) => inside), ...(pairs?.[1] ?? [])].map(([field, label]) => [field, label]),
+  ),
+);
+
 /** The answers as the form sent them; what it did not send is as in a form that nobody filled in. */
 export function answersOf(posted: Posted): SixAnswers {
   const blank = blankAnswers();
@@ -147,8 +153,8 @@ export function answersView(
     const understood = words === null ? read?.understood.find((one) => one.field === field)?.text : undefined;
     const supposed = read?.supposed.find((one) => one.field === field);
     const sayings = [
-      ...(understood === undefined || understood === answers[field].trim() ? [] : [understood]),
-      ...(supposed === undefined ? [] : [`${supposed.text}; to find out: ${supposed.findOut}`]),
+      ...(understood === undefined || understood === answers[field].trim() ? [] : [`read as ${understood}`]),
+      ...(supposed === undefined ? [] : [`for now, ${supposed.text}; to find out: ${supposed.findOut}`]),
     ];
     return {
       id: field,
@@ -175,6 +181,6 @@ export function answersView(
           ? []
           : [{ ...bare, id: `sides-${number}`, title: pairs[0], note: null, boxes: pairs[1].map(box), grid: 'pairs' }],
     })),
-    problems: at.map(([id, text]) => ({ href: `#${id}`, text })),
+    problems: at.map(([id, text]) => ({ href: `#${id}`, where: labels.get(id) ?? id, text })),
   };
 }

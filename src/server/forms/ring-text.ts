@@ -1,4 +1,5 @@
 import { parseMeasure } from '../../units/parse-measure.ts';
+import { feetInches } from '../../units/print.ts';
 
 type Part = number | string;
 
@@ -76,6 +77,17 @@ export function ringText(value: unknown): string {
   return rectangleText(value) ?? rowsText(value);
 }
 
-/** Rows of values, one row to a line. */
+/** A number that does not end soon as feet and inches, where they say exactly the same: 24.541666... is 24'-6 1/2". */
+function shortest(value: unknown): string {
+  const text = String(value);
+  if (typeof value !== 'number' || text.length < 9) return text;
+  const printed = feetInches(value).replace('′', "'").replace('″', '"');
+  const reading = parseMeasure(printed, 'coordinate');
+  return reading.action === 'accept' && Math.abs(reading.value - value) < 1e-9 ? printed : text;
+}
+
+/** Rows of values, one row to a line; places in feet come first in each. */
 export const rowsText = (rows: readonly unknown[]): string =>
-  rows.map((row) => (Array.isArray(row) ? row.join(', ') : JSON.stringify(row))).join('\n');
+  rows.map((row) => (Array.isArray(row) ? row.map(shortestPlace).join(', ') : JSON.stringify(row))).join('\n');
+
+const shortestPlace = (value: unknown, i: number): string => (i < 2 ? shortest(value) : String(value));

@@ -42,7 +42,7 @@ const emptyChoice = (options: Options): string => (options.some(([value]) => val
 function understoodOf(spec: FieldSpec, text: string): string | null {
   if (spec.kind !== 'measure' || text === '' || /^-?[\d.]+$/.test(text)) return null;
   const reading = parseMeasure(text, spec.field);
-  return reading.action === 'accept' ? printMeasure(reading.value, spec.field) : null;
+  return reading.action === 'accept' ? `read as ${printMeasure(reading.value, spec.field)}` : null;
 }
 
 const areas: ReadonlySet<FieldSpec['kind']> = new Set(['outline', 'readings', 'ring']);
@@ -51,7 +51,10 @@ const MOST_ROWS = 30;
 /** A fold stands open where one of its boxes holds something or has to be put right. */
 export const foldOf = (title: string, boxes: readonly BoxView[]): FoldView => ({
   title,
-  open: boxes.some(({ value, problems }) => (value !== '' && value !== 'unknown') || problems.length > 0),
+  open: boxes.some(
+    ({ value, understood, problems }) =>
+      (value !== '' && value !== 'unknown') || understood !== null || problems.length > 0,
+  ),
   boxes,
 });
 
@@ -134,7 +137,7 @@ class Viewer {
       this.entry(
         spec,
         `${spec.at}[${there.length + i}]`,
-        side === undefined ? `One more ${what}` : `${this.#sides[side]} (nothing said yet)`,
+        side === undefined ? `One more ${what}` : `${this.#sides[side]}: nothing said yet`,
         true,
         side,
       ),
@@ -150,25 +153,27 @@ class Viewer {
       : { ...base, boxes: [], folds: [], grid: 'free', groups: this.#entries(spec) };
   }
 
-  /** Every problem at its nearest box or group; those that belong elsewhere come back. */
-  place(known: ReadonlySet<string>): InputProblem[] {
-    return this.#problems.filter((problem) => {
+  /** Puts every problem at its nearest box or group, where the form has one. */
+  place(known: ReadonlySet<string>): void {
+    for (const problem of this.#problems) {
       const at = nearestOf(problem.path, known);
-      if (at === null) return true;
-      this.shown.set(at, [...(this.shown.get(at) ?? []), problem]);
-      return false;
-    });
+      if (at !== null) this.shown.set(at, [...(this.shown.get(at) ?? []), problem]);
+    }
   }
 }
 
 const hasSide = (entry: unknown, side: number): boolean => (entry as { side?: unknown } | null)?.side === side;
 
-const idsOf = (group: GroupView): string[] => [
-  ...(group.id === '' ? [] : [group.id]),
-  ...group.boxes.map(({ id }) => id),
-  ...group.folds.flatMap(({ boxes }) => boxes.map(({ id }) => id)),
-  ...group.groups.flatMap(idsOf),
-];
+/** Every box and group of a form: its id, and its name with the entry that it stands in. */
+function namesOf(group: GroupView, inside: string): [id: string, name: string][] {
+  const within = (name: string): string => (inside === '' ? name : `${inside}: ${name}`);
+  const boxes = [...group.boxes, ...group.folds.flatMap((fold) => fold.boxes)];
+  return [
+    ...(group.id === '' ? [] : [[group.id, within(group.title)] as [string, string]]),
+    ...boxes.map(({ id, label }): [string, string] => [id, within(label)]),
+    ...group.groups.flatMap((entry) => namesOf(entry, entry.title)),
+  ];
+}
 
 /**
  * One section of the roof file as a form, with every problem beside its box and in the summary.
@@ -182,13 +187,18 @@ export function sectionView(
 ): SectionView {
   const viewer = new Viewer(file, problems);
   const bare = section.groups.map((group) => viewer.group(group));
-  const rest = new Set(viewer.place(new Set(bare.flatMap(idsOf))));
-  const hrefs = new Map([...viewer.shown].flatMap(([at, list]) => list.map((problem) => [problem, `#${at}`] as const)));
+  const names = new Map(bare.flatMap((group) => namesOf(group, '')));
+  viewer.place(new Set(names.keys()));
+  const homes = new Map([...viewer.shown].flatMap(([at, list]) => list.map((problem) => [problem, at] as const)));
   return {
     groups: section.groups.map((group) => viewer.group(group)),
-    problems: problems.map((problem) => ({
-      href: rest.has(problem) ? elsewhere(problem.path) : (hrefs.get(problem) ?? '#'),
-      text: problemSentence(problem),
-    })),
+    problems: problems.map((problem) => {
+      const home = homes.get(problem);
+      return {
+        href: home === undefined ? elsewhere(problem.path) : `#${home}`,
+        where: (home === undefined ? undefined : names.get(home)) ?? problem.path,
+        text: problemSentence(problem),
+      };
+    }),
   };
 }

@@ -17,7 +17,9 @@ function kindOfSide(file: unknown, side: number): string | null {
   return typeof kind === 'string' && Object.hasOwn(edgeKinds, kind) ? kind.replaceAll('-', ' ') : null;
 }
 
-/** Every side in words: "gutter side, 30′-0″ running E (side 0)". */
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Every side in words: "Gutter side, 30′-0″ running E (side 0)". */
 export function sideWords(file: unknown): string[] {
   const ring = ringOf(file) ?? [];
   return ring.map(([x, y], side) => {
@@ -25,6 +27,7 @@ export function sideWords(file: unknown): string[] {
     const runs = compassPoint((Math.atan2(toX - x, toY - y) * 180) / Math.PI);
     const length = feetInches(Math.hypot(toX - x, toY - y));
     const kind = kindOfSide(file, side);
-    return `${kind === null ? '' : `${kind} `}side, ${length} running ${runs} (side ${side})`;
+    const run = `${length} running ${runs}`;
+    return kind === null ? `Side ${side}, ${run}` : `${capital(kind)} side, ${run} (side ${side})`;
   });
 }

@@ -1,5 +1,5 @@
 import type { Hono } from 'hono';
-import type { RoofInHand, SectionLink } from '../../../views/forms/form-view.ts';
+import type { ProblemView, RoofInHand, SectionLink } from '../../../views/forms/form-view.ts';
 import { SectionPage, type SectionPageProps } from '../../../views/forms/section-page.tsx';
 import { TextPage, type TextPageProps } from '../../../views/forms/text-page.tsx';
 import { readRoofText } from '../../answer.ts';
@@ -116,8 +116,8 @@ function textProps(shop: Shop, roof: SavedRoof, kept: Kept, saved: string | null
 }
 
 /** Problems of a file as text: all of them stand at its one box, each with its place. */
-export const textProblems = (problems: readonly InputProblem[]): { href: string; text: string }[] =>
-  problems.map((problem) => ({ href: '#file', text: `${problem.path}: ${problemSentence(problem)}` }));
+export const textProblems = (problems: readonly InputProblem[]): ProblemView[] =>
+  problems.map((problem) => ({ href: '#file', where: problem.path, text: problemSentence(problem) }));
 
 /** What was typed last, read again. */
 function reread(roof: SavedRoof): Kept {
