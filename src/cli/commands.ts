@@ -60,11 +60,14 @@ function oneFile(command: string, rest: readonly string[]): string {
   );
 }
 
-function portOf(text: string | undefined): number | null {
-  if (text === undefined) return null;
-  const port = Number(text);
-  if (Number.isInteger(port) && port >= 0 && port <= 65_535) return port;
-  throw new BadInput(`--port: "${text}" is no port. Write instead: a whole number from 0 to 65535.`);
+async function serveOn(portText: string | undefined, out: Streams['out']): Promise<number> {
+  const { PortProblem, portOf, serveRoofs } = await import('../server/serve.ts');
+  try {
+    out(`Rainpath listens on ${await serveRoofs(portOf(portText, '--port'))} (stop with Ctrl-C)\n`);
+    return ANSWERED;
+  } catch (error) {
+    throw error instanceof PortProblem ? new BadInput(error.message) : error;
+  }
 }
 
 function optionsOf(args: readonly string[]) {
@@ -109,12 +112,8 @@ async function answer(args: readonly string[], { out }: Streams): Promise<number
     case 'schema':
       out(`${JSON.stringify(roofFileJsonSchema(), null, 2)}\n`);
       return ANSWERED;
-    case 'serve': {
-      const port = portOf(values.port);
-      const { serveRoofs } = await import('../server/serve.ts');
-      out(`Rainpath listens on ${await serveRoofs(port)} (stop with Ctrl-C).\n`);
-      return ANSWERED;
-    }
+    case 'serve':
+      return serveOn(values.port, out);
     default:
       throw new BadInput(
         command === undefined

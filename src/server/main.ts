@@ -1,5 +1,9 @@
-import { serveRoofs } from './serve.ts';
+import { PortProblem, portOf, serveRoofs } from './serve.ts';
 
-const { PORT } = process.env;
-
-console.log(`Rainpath listens on ${await serveRoofs(PORT ? Number(PORT) : null)} (stop with Ctrl-C)`);
+try {
+  console.log(`Rainpath listens on ${await serveRoofs(portOf(process.env.PORT, 'PORT'))} (stop with Ctrl-C)`);
+} catch (error) {
+  if (!(error instanceof PortProblem)) throw error;
+  console.error(error.message);
+  process.exitCode = 2;
+}
