@@ -1,6 +1,6 @@
 import { Group } from './box.tsx';
 import type { GroupView, ProblemView } from './form-view.ts';
-import { ProblemSummary } from './problem-summary.tsx';
+import { Outcome } from './problem-summary.tsx';
 
 export interface NewRoofProps {
   groups: readonly GroupView[];
@@ -9,17 +9,13 @@ export interface NewRoofProps {
   readBack: boolean;
 }
 
+const READ_BACK = 'What was understood stands beside each answer. Change what is wrong, then get the answer.';
 const KEPT = 'Everything you typed still stands below.';
 
 export function NewRoofForm({ groups, problems, readBack }: NewRoofProps) {
   return (
     <div id="form">
-      <ProblemSummary problems={problems} kept={KEPT} />
-      {readBack ? (
-        <p class="saved" role="status">
-          What was understood stands beside each answer. Change what is wrong, then get the answer.
-        </p>
-      ) : null}
+      <Outcome problems={problems} kept={KEPT} saved={readBack ? READ_BACK : null} />
       <form method="post" action="/new" hx-post="/new" hx-target="#form" hx-swap="outerHTML">
         {groups.map((group) => (
           <Group view={group} />

@@ -1,17 +1,12 @@
-import type { DrawList } from '../../src/drawing/draw-list.ts';
-import { Figure } from '../parts/figure.tsx';
 import { Group } from './box.tsx';
-import type { GroupView, ProblemView, RoofInHand, SectionLink } from './form-view.ts';
-import { ProblemSummary } from './problem-summary.tsx';
+import { EditFrame, type EditFrameProps } from './edit-frame.tsx';
+import type { GroupView, ProblemView } from './form-view.ts';
+import { Outcome } from './problem-summary.tsx';
 
-export interface SectionPageProps {
-  roof: RoofInHand;
+export interface SectionPageProps extends EditFrameProps {
   title: string;
   lead: string;
   action: string;
-  links: readonly SectionLink[];
-  /** The last roof that could be read. */
-  plan: DrawList | null;
   groups: readonly GroupView[];
   problems: readonly ProblemView[];
   /** Said after the form was kept. */
@@ -41,43 +36,12 @@ function Supposed({ supposed }: { supposed: readonly Supposition[] }) {
   );
 }
 
-/** The parts of the roof to go to, and the plan as it was last read. */
-export function EditAside({ links, plan }: { links: readonly SectionLink[]; plan: DrawList | null }) {
-  return (
-    <div class="aside">
-      <SectionLinks links={links} />
-      {plan === null ? null : <Figure list={plan} id="plan" />}
-    </div>
-  );
-}
-
-function SectionLinks({ links }: { links: readonly SectionLink[] }) {
-  return (
-    <nav class="section-links" aria-label="Parts of the roof">
-      <ol>
-        {links.map(({ href, title, here }) => (
-          <li>
-            <a href={href} aria-current={here ? 'page' : undefined}>
-              {title}
-            </a>
-          </li>
-        ))}
-      </ol>
-    </nav>
-  );
-}
-
 const KEPT = 'Everything you typed is kept. The answer still shows the last roof that could be read.';
 
 function SectionForm({ action, groups, problems, saved }: SectionPageProps) {
   return (
     <>
-      <ProblemSummary problems={problems} kept={KEPT} />
-      {saved === null ? null : (
-        <p class="saved" role="status">
-          {saved}
-        </p>
-      )}
+      <Outcome problems={problems} kept={KEPT} saved={saved} />
       <form method="post" action={action} hx-post={action} hx-target="#form" hx-swap="outerHTML">
         {groups.map((group) => (
           <Group view={group} />
@@ -93,21 +57,13 @@ function SectionForm({ action, groups, problems, saved }: SectionPageProps) {
   );
 }
 
-/** One part of the roof file as a form, beside the plan. A script puts the whole of it in place of itself. */
+/** One part of the roof file as a form, beside the plan. */
 export function SectionPage(props: SectionPageProps) {
-  const { roof, title, lead, links, supposed, plan } = props;
+  const { roof, links, plan, title, lead, supposed } = props;
   return (
-    <div class="edit" id="form">
-      <EditAside links={links} plan={plan} />
-      <div>
-        <p class="over">
-          <a href={`/roofs/${roof.id}`}>{roof.label}</a>
-        </p>
-        <h1>{title}</h1>
-        <p class="lead">{lead}</p>
-        <Supposed supposed={supposed} />
-        <SectionForm {...props} />
-      </div>
-    </div>
+    <EditFrame roof={roof} links={links} plan={plan} title={title} lead={lead}>
+      <Supposed supposed={supposed} />
+      <SectionForm {...props} />
+    </EditFrame>
   );
 }

@@ -1,7 +1,6 @@
-import type { DrawList } from '../../src/drawing/draw-list.ts';
-import type { ProblemView, RoofInHand, SectionLink } from './form-view.ts';
-import { ProblemSummary } from './problem-summary.tsx';
-import { EditAside } from './section-page.tsx';
+import { EditFrame, type EditFrameProps } from './edit-frame.tsx';
+import type { ProblemView } from './form-view.ts';
+import { Outcome } from './problem-summary.tsx';
 
 export interface TextFormProps {
   /** Where the form is sent; also says whether a roof is edited or brought in. */
@@ -17,15 +16,10 @@ export interface TextFormProps {
 const KEPT = 'The text below is what you typed; nothing of it is lost.';
 
 /** The whole roof file as text, or as an upload. */
-export function TextForm({ action, text, problems, notes, saved, upload }: TextFormProps) {
+function TextForm({ action, text, problems, notes, saved, upload }: TextFormProps) {
   return (
     <>
-      <ProblemSummary problems={problems} kept={KEPT} />
-      {saved === null ? null : (
-        <p class="saved" role="status">
-          {saved}
-        </p>
-      )}
+      <Outcome problems={problems} kept={KEPT} saved={saved} />
       <form
         method="post"
         action={action}
@@ -84,30 +78,20 @@ export function TextForm({ action, text, problems, notes, saved, upload }: TextF
   );
 }
 
-export interface TextPageProps extends TextFormProps {
-  roof: RoofInHand;
-  links: readonly SectionLink[];
-  /** The last roof that could be read. */
-  plan: DrawList | null;
-}
+export type TextPageProps = TextFormProps & EditFrameProps;
 
 export function TextPage(props: TextPageProps) {
   const { roof, links, plan } = props;
+  const lead = (
+    <>
+      Everything that the other parts hold, in one text. Its form is written down in the{' '}
+      <a href="/schema.json">schema</a>. <a href={`/roofs/${roof.id}/roof.json`}>Save it as a file</a>.
+    </>
+  );
   return (
-    <div class="edit" id="form">
-      <EditAside links={links} plan={plan} />
-      <div>
-        <p class="over">
-          <a href={`/roofs/${roof.id}`}>{roof.label}</a>
-        </p>
-        <h1>The roof file as text</h1>
-        <p class="lead">
-          Everything that the other parts hold, in one text. Its form is written down in the{' '}
-          <a href="/schema.json">schema</a>. <a href={`/roofs/${roof.id}/roof.json`}>Save it as a file</a>.
-        </p>
-        <TextForm {...props} />
-      </div>
-    </div>
+    <EditFrame roof={roof} links={links} plan={plan} title="The roof file as text" lead={lead}>
+      <TextForm {...props} />
+    </EditFrame>
   );
 }
 
