@@ -7,7 +7,7 @@ import { flowMarks } from './flow-marks.ts';
 import { innerLines } from './inner-lines.ts';
 import { planFrame } from './plan-frame.ts';
 import { sheetFor, sheetMarks } from './sheet.ts';
-import { flatMarks, flatWords, pondDepths, pondMarks } from './water-marks.ts';
+import { flatMarks, flatWords, pondDepths, pondMarks, seenMarks } from './water-marks.ts';
 
 /** "30′-0″ by 24′-0″" of the plan's box. */
 function sizeWords(assessment: Assessment): string {
@@ -50,6 +50,8 @@ export function planBefore(assessment: Assessment): DrawList {
   const outlets = outletMarks(existing.outlets, letterFt, room);
   const curbs = curbMarks(plan, letterFt, room);
   const depths = pondDepths(existing.ponds, letterFt, room);
+  // Where readings show the pond, the drawing of it says more than a spot.
+  const seen = existing.ponds.length > 0 ? [] : seenMarks(plan, letterFt, room);
   const pipes = pipeMarks(plan, letterFt, room, plan.pipes.length < 10);
   const level = flatWords(existing, letterFt, room);
   const arrows = flowMarks(
@@ -68,6 +70,7 @@ export function planBefore(assessment: Assessment): DrawList {
       polygon(plan.outline, 'sheet'),
       ...pondMarks(existing.ponds, existing.surface),
       ...flatMarks(existing.flats, letterFt),
+      ...seen,
       ...(mostlyLevel ? [] : areaLines(assessment, existing.areas)),
       ...arrows,
       polygon(plan.outline, null, 'outline'),

@@ -3,7 +3,14 @@ import { type Convex, cut } from '../core/geometry/convex.ts';
 import { heightIn, planeOfTriangle } from '../core/geometry/plane.ts';
 import { centroid, distanceFt, signedAreaSqFt } from '../core/geometry/vector.ts';
 import { depthFigure } from '../core/report/page-figures.ts';
-import type { ExistingReport, FlatReport, PondReport, Ring, SurfaceTriangle } from '../core/report/types.ts';
+import type {
+  ExistingReport,
+  FlatReport,
+  PlanReport,
+  PondReport,
+  Ring,
+  SurfaceTriangle,
+} from '../core/report/types.ts';
 import { hatchLines } from './crossings.ts';
 import { line, type Mark, placed, polygon } from './draw-list.ts';
 import { around } from './fixtures.ts';
@@ -59,6 +66,20 @@ export function pondDepths(ponds: readonly PondReport[], letterFt: number, room:
     const spot: Mark = { kind: 'circle', at: pond.deepestAt, radiusFt: 0.12 * letterFt, pen: null, fill: 'ink' };
     const words = around(pond.deepestAt, text, letterFt, { tone: 'water', bold: true });
     return placed(`pond-${i + 1}`, [spot, ...room.place(words)]);
+  });
+}
+
+/** Water that was seen but that no reading shows: blue where it was drawn, a spot where only the place is known. */
+export function seenMarks({ seenPonds }: PlanReport, letterFt: number, room: FreeRoom): Mark[] {
+  return seenPonds.flatMap(({ at, outline, depthIn }): Mark[] => {
+    const middle = at ?? (outline === null ? null : centroid(outline));
+    if (middle === null) return [];
+    const shape: Mark =
+      outline === null
+        ? { kind: 'circle', at: middle, radiusFt: 0.9 * letterFt, pen: 'shore', fill: 'water-0' }
+        : polygon(outline, 'water-0', 'shore');
+    const text = depthIn === null ? 'water seen' : `seen ${depthFigure(depthIn)} deep`;
+    return [shape, ...room.place(around(middle, text, letterFt, { tone: 'water', bold: true }))];
   });
 }
 

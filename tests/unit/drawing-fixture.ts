@@ -194,7 +194,7 @@ export const byHand: Assessment = {
     source: memory,
   },
   section: { areaSqFt: 720, perimeterFt: 108, squares: 7.2 },
-  plan: { outline, edges, curbs: [], pipes: [], inflows: [], findings: [] },
+  plan: { outline, edges, curbs: [], pipes: [], inflows: [], findings: [], seenPonds: [] },
   existing: {
     verdict: 'ponds',
     why: 'A low spot in the middle has no way out.',

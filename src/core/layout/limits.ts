@@ -5,7 +5,7 @@ import { feetInches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { centroid, distanceFt } from '../geometry/vector.ts';
 import type { Budget } from '../report/types.ts';
-import type { Edge, Opening, Point } from '../roof.ts';
+import type { Curb, Edge, Opening, Point } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import { onSide, type SiteEdge, sideLengthFt, valueAlong } from '../site/edges.ts';
 import { outletPoint, type Site } from '../site/site.ts';
@@ -118,6 +118,12 @@ function edgeDrafts(site: Site, edge: SiteEdge, flashingIn: number): Draft[] {
   return drafts;
 }
 
+/** "curb of the skylight", "curb of the equipment unit-1", "curb-1". */
+function curbName({ id, kind }: Curb): string {
+  if (kind === 'other') return id.startsWith('curb') ? id : `curb ${id}`;
+  return id === kind ? `curb of the ${kind}` : `curb of the ${kind} ${id}`;
+}
+
 function spotDrafts(site: Site, flashingIn: number): Draft[] {
   const { curbs, pipes, outlets } = site.roof;
   const both = (h: number | null): readonly [number, number] | null => (h === null ? null : [h, h]);
@@ -125,7 +131,7 @@ function spotDrafts(site: Site, flashingIn: number): Draft[] {
     ...curbs.map(
       (curb): Draft => ({
         id: `curb-${curb.id}`,
-        where: curb.id === curb.kind ? `curb of the ${curb.kind}` : `curb of the ${curb.kind} ${curb.id}`,
+        where: curbName(curb),
         kind: 'curb',
         at: centroid(curb.outline),
         to: null,

@@ -20,5 +20,6 @@ export function planReport(site: Site): PlanReport {
     pipes: roof.pipes.map(({ at, kind, diameterIn }) => ({ at, kind, diameterIn })),
     inflows: roof.inflows.map(({ at, kind, fromSqFt }) => ({ at, kind, fromSqFt })),
     findings: roof.findings.map(({ kind, at, outline, note }) => ({ kind, at, outline, note })),
+    seenPonds: roof.existing.seenPonds,
   };
 }

@@ -385,6 +385,13 @@ export interface Assessment {
   label: string;
   invented: boolean;
   place: string;
+  /** Water that somebody saw: its extent where it was drawn, else the place alone. */
+  seenPonds: readonly {
+    at: Point | null;
+    outline: Ring | null;
+    depthIn: number | null;
+    hoursAfterRain: number | null;
+  }[];
   /** The first sentence of every page. */
   headline: string;
   ruleSet: RuleSetReport;
