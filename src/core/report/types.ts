@@ -363,6 +363,13 @@ export interface PlanReport {
   pipes: readonly { at: Point; kind: string; diameterIn: number | null }[];
   inflows: readonly { at: Point; kind: string; fromSqFt: number }[];
   findings: readonly { kind: string; at: Point | null; outline: Ring | null; note: string | null }[];
+  /** Water that somebody saw: its extent where it was drawn, else the place alone. */
+  seenPonds: readonly {
+    at: Point | null;
+    outline: Ring | null;
+    depthIn: number | null;
+    hoursAfterRain: number | null;
+  }[];
 }
 
 export interface RuleSetReport {
@@ -385,13 +392,6 @@ export interface Assessment {
   label: string;
   invented: boolean;
   place: string;
-  /** Water that somebody saw: its extent where it was drawn, else the place alone. */
-  seenPonds: readonly {
-    at: Point | null;
-    outline: Ring | null;
-    depthIn: number | null;
-    hoursAfterRain: number | null;
-  }[];
   /** The first sentence of every page. */
   headline: string;
   ruleSet: RuleSetReport;
