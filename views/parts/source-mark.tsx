@@ -5,11 +5,11 @@ import type { SourceNote } from '../../src/core/report/types.ts';
 export function SourceMark({ book, note }: { book: SourceBook; note: SourceNote | null }) {
   const number = note === null ? null : book.numberOf(note);
   if (note === null || number === null) return null;
+  const words = note.grade === 'memory' ? `${number} verify` : `${number}`;
   return (
     <sup>
-      <a href={`#source-${number}`} title={note.text} aria-label={`source ${number}`}>
-        {number}
-        {note.grade === 'memory' ? ' verify' : ''}
+      <a href={`#source-${number}`} title={note.text} aria-label={`source ${words}`}>
+        {words}
       </a>
     </sup>
   );

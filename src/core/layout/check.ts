@@ -147,15 +147,15 @@ export function heightRejection(uses: readonly LimitUse[]): Rejection | null {
   const { limit, usedIn, leftIn } = broken;
   const availableIn = limit.availableIn ?? 0;
   const over = inches(-leftIn);
-  const how =
+  const room =
     availableIn < 0
-      ? `is ${inches(-availableIn)} short before any board is laid`
-      : `has ${inches(Math.max(0, availableIn))}`;
+      ? `there ${inches(limit.clearIn)} of flashing is ${inches(-availableIn)} short before any board is laid`
+      : `${inches(limit.clearIn)} of flashing leaves ${inches(availableIn)} there`;
   return {
     where: limit.where,
     neededIn: usedIn,
     availableIn: usedIn + leftIn,
-    why: `the new roof needs ${inches(usedIn)} at ${limit.where}, which ${how} under ${inches(limit.clearIn)} of flashing`,
+    why: `the new roof comes up ${inches(usedIn)} at ${limit.where}; ${room}`,
     relax: `Raise ${limit.where} by ${over}, or have ${inches(Math.max(0, limit.clearIn + leftIn))} of flashing accepted there; an outlet nearer to it lowers the roof as well.`,
   };
 }
