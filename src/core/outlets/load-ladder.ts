@@ -66,6 +66,7 @@ export function loadLadder(input: LoadLadderInput): LoadLadder {
       ...shut
         .filter(({ spill, depthIn }) => spill.kind === 'door' && depthIn < (relief?.depthIn ?? 0))
         .map(({ spill, depthIn }) => doorFinding(spill.label, depthIn, relief!.depthIn)),
+      ...(relief?.spill.kind === 'door' ? [doorIsOverflow(relief.spill.label, relief.depthIn)] : []),
     ],
     assumed: live.assumed,
   };
@@ -79,6 +80,18 @@ function doorFinding(label: string, depthIn: number, overflowIn: number): Findin
     message: `Water comes in at ${label} before the overflow carries its flow: lower or widen the overflow, or raise the sill.`,
     value: `${depthIn.toFixed(2)} in`,
     limit: `${overflowIn.toFixed(2)} in`,
+    source: sourceNote(waterLoadPerInch),
+  };
+}
+
+function doorIsOverflow(label: string, depthIn: number): Finding {
+  return {
+    id: 'door-is-overflow',
+    level: 'stop',
+    where: label,
+    message: `The only overflow is the door at ${label}: with the outlets shut the water goes into the building at ${depthIn.toFixed(2)} in. Make an overflow below the sill.`,
+    value: `${depthIn.toFixed(2)} in`,
+    limit: 'an overflow below the sill',
     source: sourceNote(waterLoadPerInch),
   };
 }

@@ -83,6 +83,7 @@ export function overflowFor(input: OverflowInput): OverflowAdvice {
     workings: [flow, ...(loadPsf === null ? [] : [loadWorking(input, inletAboveLowIn, size.headIn!, loadPsf)])],
     findings: [
       ...waysOutFindings(input.where, input.enclosed, input.ways, input.ruleSet),
+      ...noOverflow(input, rule),
       ...(input.enclosed ? loadFindings(input, size.headIn, loadPsf, live) : []),
     ],
     assumed: input.enclosed ? live.assumed : [],
@@ -124,6 +125,17 @@ function requirement(
     note: `Required: ${overflow.text} ${exception.why}${keep}`,
     source,
   };
+}
+
+/** Several drains on one pipe system plug together: an enclosed area without an overflow is told so. */
+function noOverflow(input: OverflowInput, rule: Pick<OverflowAdvice, 'required' | 'note' | 'source'>): Finding[] {
+  const open = input.ways.filter(({ working }) => working);
+  // With fewer than two ways out the stop for that says it already.
+  if (!input.enclosed || open.length < 2 || open.some(({ role }) => role === 'overflow')) return [];
+  const where = input.where;
+  const message = `No overflow: ${open.length} primary outlets and nothing that takes over when they plug. ${rule.note}`;
+  const level = rule.required ? 'fix' : 'note';
+  return [{ id: 'no-overflow', level, where, message, value: '0', limit: '1', source: rule.source }];
 }
 
 /** Under this head the published scupper tables say nothing. */

@@ -55,23 +55,29 @@ function tooFewFindings(where: string, ways: readonly WayOut[], ruleSet: RuleSet
 }
 
 function overflowFindings(way: WayOut, ruleSet: RuleSet): Finding[] {
-  const { inletAboveLowPointIn } = ruleSet.building.overflow;
   const base = { level: 'fix', where: way.label, source: sourceNote(ruleSet.building.overflow) } as const;
   if (!way.working) {
     const message = `${way.label} is covered or blocked: it counts for nothing. Open it again or replace it; an overflow is never given up.`;
-    return [{ ...base, id: 'overflow-covered', message, value: 'covered', limit: 'open' }];
+    return [{ ...base, id: 'overflow-covered', message, value: 'covered', limit: 'open' }, ...tooHigh(way, ruleSet)];
   }
   if (isBuried(way)) {
     const message = `The new roof buries ${way.label} by ${inch(-way.inletAboveSurfaceIn!)}: raise it, or lower the taper there.`;
     return [{ ...base, id: 'overflow-buried', message, value: inch(way.inletAboveSurfaceIn!), limit: inch(0) }];
   }
+  return tooHigh(way, ruleSet);
+}
+
+function tooHigh(way: WayOut, ruleSet: RuleSet): Finding[] {
+  const { inletAboveLowPointIn } = ruleSet.building.overflow;
   const tooHighIn = (way.inletAboveLowIn ?? 0) - inletAboveLowPointIn;
   if (tooHighIn <= 1e-6) return [];
   const more = `${rainLoadPsf(tooHighIn, 0).toFixed(1)} psf`;
   return [
     {
-      ...base,
       id: 'overflow-too-high',
+      level: 'fix',
+      where: way.label,
+      source: sourceNote(ruleSet.building.overflow),
       message: `${way.label} lets water in ${inch(tooHighIn)} higher than ${inch(inletAboveLowPointIn)} above the low point: ${more} more before it runs. Lower it.`,
       value: inch(way.inletAboveLowIn!),
       limit: inch(inletAboveLowPointIn),

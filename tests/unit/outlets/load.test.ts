@@ -35,7 +35,10 @@ describe('load ladder', () => {
     });
     expect(Math.abs(steps[0].loadPsf * 0.0478803 - 1.47)).toBeLessThan(0.02);
     expect(Math.abs(steps[1].loadPsf * 0.0478803 - 5.89)).toBeLessThan(0.03);
-    expect(findings.map((finding) => [finding.id, finding.level])).toEqual([['engineer-first', 'stop']]);
+    expect(findings.map((finding) => [finding.id, finding.level])).toEqual([
+      ['engineer-first', 'stop'],
+      ['door-is-overflow', 'stop'],
+    ]);
   });
 
   it('a door below the running overflow is a stop', () => {

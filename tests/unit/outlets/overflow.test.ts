@@ -73,8 +73,23 @@ describe('ways out of an enclosed area', () => {
   it('one is a stop even where the exception applies, none is worse', () => {
     expect(ids({ ways: [way('D1')], drainage: 'drains' })).toContain('no-second-way-out');
     expect(ids({ ways: [] })).toContain('no-way-out');
-    expect(ids({ ways: [way('D1'), way('D2')] })).toEqual([]);
+    expect(ids({ ways: [way('D1'), overflow()] })).toEqual([]);
     expect(ids({ ways: [way('D1')], enclosed: false })).toEqual([]);
+  });
+
+  it('several primary outlets without an overflow are told so: to be fixed, or known where the exception applies', () => {
+    const two = { ways: [way('D1'), way('D2')] };
+    const level = (given: Partial<OverflowInput>) =>
+      overflowFor(input(given)).findings.find(({ id }) => id === 'no-overflow')?.level;
+    expect(level(two)).toBe('fix');
+    expect(level({ ...two, drainage: 'drains' })).toBe('note');
+    expect(level({ ...two, enclosed: false })).toBeUndefined();
+    expect(level({ ways: [way('D1'), way('D2'), overflow({ working: false })] })).toBe('fix');
+  });
+
+  it('a covered overflow that is too high is told both', () => {
+    const covered = overflow({ working: false, inletAboveLowIn: 6 });
+    expect(ids({ ways: [way('S1'), covered] })).toEqual(['no-second-way-out', 'overflow-covered', 'overflow-too-high']);
   });
 
   it('a covered or buried overflow counts for nothing (case C22)', () => {
@@ -119,7 +134,7 @@ describe('size of an overflow', () => {
   });
 
   it('two drains share a flow whose head over one is more than the live load leaves', () => {
-    const advice = overflowFor(input({ asKind: 'drain', drainsSqFt: 3000 }));
+    const advice = overflowFor(input({ asKind: 'drain', drainsSqFt: 3000, ways: [way('D1'), overflow()] }));
     expect(advice.needs).toContain('2 overflow drains of 4 in');
     expect(advice.loadPsf!).toBeLessThanOrEqual(20);
     expect(advice.findings).toEqual([]);
@@ -129,13 +144,13 @@ describe('size of an overflow', () => {
     const advice = overflowFor(input({ asKind: 'drain', primaryDrainSizeIn: 5 }));
     expect(advice.headIn).toBeNull();
     expect(advice.loadPsf).toBeNull();
-    expect(advice.findings.map((finding) => finding.id)).toEqual(['overflow-head-not-known']);
+    expect(advice.findings.map((finding) => finding.id)).toEqual(['no-overflow', 'overflow-head-not-known']);
   });
 
   it('where the live load is used up before the overflow runs, the engineer is first', () => {
-    expect(ids({ liveLoadPsf: 10 })).toEqual(['engineer-first']);
+    expect(ids({ liveLoadPsf: 10 })).toEqual(['no-overflow', 'engineer-first']);
     expect(overflowFor(input({ liveLoadPsf: 10 })).needed).toBeNull();
-    expect(ids({ asKind: 'drain', liveLoadPsf: 10 })).toEqual(['engineer-first']);
+    expect(ids({ asKind: 'drain', liveLoadPsf: 10 })).toEqual(['no-overflow', 'engineer-first']);
   });
 
   it('an assumed live load is listed', () => {
