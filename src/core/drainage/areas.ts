@@ -171,6 +171,20 @@ class Trickle {
     return water.levelIn[a] <= water.levelIn[b] ? a : b;
   }
 
+  /** What an edge takes: as one, or, where it runs level between two outlets, each half to the nearer one. */
+  beamsOf(slot: number): Beam[] {
+    const { mesh, openAt } = this.#s;
+    const [a, b] = [mesh.corners[slot], mesh.corners[nextSlot(slot)]];
+    const level =
+      Math.abs(mesh.z[a] - mesh.z[b]) <= 1e-9 && Math.abs(this.#s.water.levelIn[a] - this.#s.water.levelIn[b]) <= 1e-9;
+    const open = mesh.across[slot] < 0 && openAt(slot) !== null;
+    if (open || !level) return [{ slot, from: 0, to: 1, outlet: this.ofEdge(slot) }];
+    return [
+      { slot, from: 0, to: 0.5, outlet: this.fromVertex(a) },
+      { slot, from: 0.5, to: 1, outlet: this.fromVertex(b) },
+    ];
+  }
+
   /** The outlet of whatever water reaches this edge and cannot go through it. */
   ofEdge(slot: number): string {
     const open = this.#s.mesh.across[slot] < 0 ? this.#s.openAt(slot) : null;
@@ -225,7 +239,7 @@ export function drainagePieces(setting: Setting): AreaPiece[] {
     if (runsAgainst(mesh, slot) <= LEVEL_IN_PER_FT) continue;
     const twin = twinSlot(mesh, slot);
     if (twin >= 0 && runsAgainst(mesh, twin) < -LEVEL_IN_PER_FT) continue;
-    beams.push({ slot, from: 0, to: 1, outlet: trickle.ofEdge(slot) });
+    beams.push(...trickle.beamsOf(slot));
   }
   for (let beam = beams.pop(); beam !== undefined; beam = beams.pop()) upstream(mesh, beam, out, beams);
   return out;
