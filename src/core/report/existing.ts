@@ -1,15 +1,25 @@
+import { backfalls, withEdgesLowered } from '../drainage/backfall.ts';
+import { compareRuleSets } from '../drainage/compare-rules.ts';
 import type { Judgement } from '../drainage/judge.ts';
 import { judge } from '../drainage/judge.ts';
-import { verdictOf } from '../drainage/verdict.ts';
+import { differenceErrorIn, slopeErrorInPerFt } from '../drainage/reading-error.ts';
+import { coveringClassOf } from '../drainage/slope-rule.ts';
+import { type ReadingError, seenAfter48h, verdictOf } from '../drainage/verdict.ts';
+import { planeOfTriangle, slopeInPerFt } from '../geometry/plane.ts';
+import { centroid } from '../geometry/vector.ts';
 import { groundsOf } from '../layout/ground.ts';
+import { levelAreas } from '../layout/level-areas.ts';
 import { loadLadder, type SpillPlace } from '../outlets/load-ladder.ts';
 import type { DesignRain } from '../outlets/rain.ts';
 import { rateOutlets } from '../outlets/rate-all.ts';
 import type { RuleSet } from '../rule-set.ts';
 import { isOpenEdge, waysOut } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
-import { meshOf } from '../surface/mesh.ts';
+import { meshOf, type SurfaceMesh } from '../surface/mesh.ts';
 import type { Patch } from '../surface/patch.ts';
+import { type EdgeTrouble, edgeFindings, edgeFirstWords } from './edge-findings.ts';
+import { outsideWater, phasingFindings } from './outside-water.ts';
+import { surfaceFindings } from './surface-findings.ts';
 import type { Assumption, ExistingReport, Finding, Working } from './types.ts';
 import { areaReports, arrowsOf, flatReports, pondReport, trianglesOf } from './water.ts';
 import { placeWords } from './words.ts';
@@ -18,7 +28,10 @@ import { placeWords } from './words.ts';
 const MOST_CHOICES = 60;
 
 function judgeSurface(site: Site, patches: readonly Patch[]): Judgement {
-  const mesh = meshOf(patches);
+  return judgeMesh(site, meshOf(patches));
+}
+
+function judgeMesh(site: Site, mesh: SurfaceMesh): Judgement {
   const { offers, openAt } = waysOut(site, mesh, { outlets: site.roof.outlets });
   return judge(mesh, offers, openAt);
 }
@@ -60,6 +73,44 @@ function spills(site: Site, judgement: Judgement): SpillPlace[] {
   });
 }
 
+/** Error of the flattest plane and of a depth, from the error of the readings. */
+function readingError(site: Site, judgement: Judgement): ReadingError | null {
+  const { readings } = site.measured;
+  if (readings.length === 0) return null;
+  const { mesh } = judgement;
+  const slopes = mesh.patch.map(({ plane }) => slopeInPerFt(plane));
+  const t = slopes.indexOf(Math.min(...slopes));
+  const flattest = centroid([0, 1, 2].map((k) => mesh.points[mesh.corners[3 * t + k]]));
+  const readingIn = site.given.readingErrorIn;
+  return {
+    readingIn,
+    slopeInPerFt: slopeErrorInPerFt(readings, flattest, readingIn) ?? 0,
+    depthIn: differenceErrorIn(readingIn),
+  };
+}
+
+/** Edges that stand proud, and what lowering them alone would do. */
+function edgesOf(site: Site, judgement: Judgement, birdBathIn: number): EdgeTrouble {
+  const { openAt } = waysOut(site, judgement.mesh, { outlets: site.roof.outlets });
+  const found = backfalls(judgement.mesh, openAt);
+  const lowered = withEdgesLowered(judgement.mesh, openAt, found);
+  if (lowered === null) return { backfalls: found, lowered: null };
+  const { mesh } = judgement;
+  const patches = Array.from({ length: mesh.corners.length / 3 }, (_, t): Patch => {
+    const ids = [0, 1, 2].map((k) => mesh.corners[3 * t + k]);
+    const [a, b, c] = ids.map((id) => mesh.points[id]);
+    return { ring: [a, b, c], plane: planeOfTriangle(a, b, c, ...heightsAt(lowered.z, ids)), outlet: '' };
+  });
+  const after = judgeSurface(site, patches);
+  const drains = !holdsWater(after, birdBathIn) && after.trappedSqFt < 1e-3 && after.flats.areaSqFt < 1e-3;
+  return {
+    backfalls: found,
+    lowered: { cutIn: lowered.greatestCutIn, drains, leastFaceSlopeInPerFt: after.leastFaceSlopeInPerFt },
+  };
+}
+
+const heightsAt = (z: Float64Array, [a, b, c]: readonly number[]): [number, number, number] => [z[a], z[b], z[c]];
+
 export interface ExistingResult {
   report: ExistingReport;
   judgement: Judgement;
@@ -70,10 +121,15 @@ export interface ExistingResult {
 
 /** The roof as it is: where water stands and why, what its outlets carry, and the verdict under the rule set. */
 export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): ExistingResult {
-  const judgement = judgeSurface(site, site.measured.patches);
+  const flooded = judgeSurface(site, site.measured.patches);
+  const level = levelAreas(site, flooded);
+  const judgement = level?.judgement ?? flooded;
+  const { climateZone } = site.roof.place;
   const ponds = judgement.ponds
     .filter(({ greatestDepthIn }) => greatestDepthIn > 1e-3)
-    .map((pond) => pondReport(judgement.mesh, pond, ruleSet.birdBathIn, site.edges));
+    .map((pond) => pondReport(judgement.mesh, pond, ruleSet.birdBathIn, site.edges, climateZone));
+  const error = readingError(site, judgement);
+  const edges = edgesOf(site, judgement, ruleSet.birdBathIn);
   const open = site.edges.filter(isOpenEdge);
   const rated = rateOutlets(site, judgement, site.roof.outlets, open, new Set(), ruleSet, rain);
   const verdict = verdictOf({
@@ -84,6 +140,7 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
     strict: site.given.strict,
     ruleSet,
     openChoice: openChoice(site, judgement, ruleSet.birdBathIn),
+    error,
   });
   const ladder = loadLadder({
     where: 'the section',
@@ -107,12 +164,29 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
     loads: ladder.steps,
     levelling:
       fitted === undefined ? null : { volumeBoardFt: fitted.levellingBoardFt, greatestIn: fitted.greatestFillIn },
+    slopeErrorInPerFt: error?.slopeInPerFt ?? null,
+    passes48h: seenAfter48h(site.roof.existing, ruleSet.building.drainsWithin.hours),
+    edgeFirst: edgeFirstWords(site, edges),
+    ruleStandings: compareRuleSets(
+      judgement.leastFaceSlopeInPerFt ?? 0,
+      coveringClassOf(site.given.covering),
+      site.given.strict,
+      ruleSet,
+    ),
   };
+  const outside = outsideWater(site, rated.reports, rain);
   return {
     report,
     judgement,
-    findings: [...rated.findings, ...(open.length === 0 ? ladder.findings : [])],
-    assumed: [...rated.assumed, ...ladder.assumed],
-    workings: rated.workings,
+    findings: [
+      ...edgeFindings(site, edges, report),
+      ...surfaceFindings(site, report, ruleSet),
+      ...outside.findings,
+      ...phasingFindings(site, rain, open.length === 0),
+      ...rated.findings,
+      ...(open.length === 0 ? ladder.findings : []),
+    ],
+    assumed: [...rated.assumed, ...ladder.assumed, ...(level === null ? [] : [level.assumed])],
+    workings: [...rated.workings, ...outside.workings],
   };
 }

@@ -4,7 +4,8 @@ import type { Limit } from '../layout/limits.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
 import { outletPoint } from '../site/site.ts';
-import type { ExistingReport, Finding, Layout } from './types.ts';
+import { finding } from './part-finding.ts';
+import type { ExistingReport, Finding, Layout, PondReport } from './types.ts';
 import { areaWords, depthWords } from './words.ts';
 
 interface Context {
@@ -16,13 +17,6 @@ interface Context {
   ruleSet: RuleSet;
 }
 
-const finding = (part: Partial<Finding> & Pick<Finding, 'id' | 'level' | 'where' | 'message'>): Finding => ({
-  value: null,
-  limit: null,
-  source: null,
-  ...part,
-});
-
 function waterFindings({ existing, ruleSet }: Context): Finding[] {
   const source = sourceNote(ruleSet.building.drainsWithin);
   const out: Finding[] = existing.ponds
@@ -32,7 +26,7 @@ function waterFindings({ existing, ruleSet }: Context): Finding[] {
         id: 'pond',
         level: 'fix',
         where: pond.where,
-        message: `Water stands ${depthWords(pond.greatestDepthIn)} deep over ${areaWords(pond.areaSqFt)}: ${Math.round(pond.volumeGal)} gal, ${Math.round(pond.weightLb)} lb. A roof that ponds has lost the re-roof exception for slope.`,
+        message: `Water stands ${depthWords(pond.greatestDepthIn)} deep over ${areaWords(pond.areaSqFt)}: ${Math.round(pond.volumeGal)} gal, ${Math.round(pond.weightLb)} lb. ${dryingWords(pond)}A roof that ponds has lost the re-roof exception for slope.`,
         value: depthWords(pond.greatestDepthIn),
         limit: depthWords(ruleSet.birdBathIn),
         source,
@@ -62,22 +56,38 @@ function waterFindings({ existing, ruleSet }: Context): Finding[] {
   return out;
 }
 
-/** An outlet that stands higher than everything round it is the high point of its bay. */
+/** How much of a pond 48 h can dry, in the best and in the worst season. */
+function dryingWords({ leftAfter48hIn, greatestDepthIn }: PondReport): string {
+  if (leftAfter48hIn === undefined) return '';
+  const [warm, cool] = leftAfter48hIn.map((leftIn) => (leftIn < 1e-3 ? 'none' : depthWords(leftIn)));
+  const dries = `${(greatestDepthIn - leftAfter48hIn[1]).toFixed(2)} to ${(greatestDepthIn - leftAfter48hIn[0]).toFixed(2)} in`;
+  return `In 48 h ${dries} of it can dry (cool and warm season, from memory): ${cool} or ${warm} is left. `;
+}
+
+/** Water at the level of the inlet is held by the outlet itself. */
+const SAME_LEVEL_IN = 0.01;
+
+/** An outlet that holds a pond back by its own height is the high point of its bay. */
 function proudOutlets({ site, existing }: Context): Finding[] {
   return site.roof.outlets.flatMap((outlet) => {
+    if (outlet.role !== 'primary' || !outlet.working) return [];
     const at = outletPoint(site.roof, outlet);
-    const report = existing.outlets.find(({ id }) => id === outlet.id);
     const inlet = site.measured.at(at) + (outlet.inletIn ?? 0);
-    const held = existing.ponds.some(({ greatestDepthIn, areaSqFt }) => greatestDepthIn > 0.25 && areaSqFt > 10);
-    if (outlet.role !== 'primary' || !held || report === undefined) return [];
-    const lower = existing.surface.flatMap(({ z }) => z).filter((z) => z < inlet - 0.25).length;
-    if (lower === 0 || report.drainsSqFt > 0.25 * site.section.areaSqFt) return [];
+    const held = existing.ponds.find(
+      ({ greatestDepthIn, areaSqFt, deepestAt }) =>
+        greatestDepthIn > 0.25 &&
+        areaSqFt > 10 &&
+        Math.abs(site.measured.at(deepestAt) + greatestDepthIn - inlet) < SAME_LEVEL_IN,
+    );
+    if (held === undefined) return [];
     return [
       finding({
         id: 'outlet-proud',
         level: 'fix',
         where: `${outlet.kind} ${outlet.id}`,
-        message: `${outlet.kind} ${outlet.id} stands above the roof round it: an outlet is not a low point because it is an outlet.`,
+        message: `${outlet.kind} ${outlet.id} stands ${depthWords(held.greatestDepthIn)} above the low spot of its area: an outlet is not a low point because it is an outlet. Lower it, or give the low spot one of its own.`,
+        value: depthWords(held.greatestDepthIn),
+        limit: 'the lowest spot of its area',
       }),
     ];
   });
@@ -137,7 +147,7 @@ function gasPipes({ site, chosen, limits }: Context): Finding[] {
   });
 }
 
-function layoutFindings({ layouts, chosen, site }: Context): Finding[] {
+function layoutFindings({ layouts, chosen, site, existing }: Context): Finding[] {
   const out: Finding[] = [];
   if (chosen === null && layouts.length > 0) {
     const relax = layouts.find(({ rejected }) => rejected?.relax)?.rejected;
@@ -161,7 +171,7 @@ function layoutFindings({ layouts, chosen, site }: Context): Finding[] {
       }),
     );
   }
-  if (chosen !== null && chosen.levellingBoardFt > 0) {
+  if (chosen !== null && chosen.levellingBoardFt > 0 && !existing.edgeFirst) {
     out.push(
       finding({
         id: 'levelling',

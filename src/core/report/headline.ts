@@ -17,6 +17,8 @@ function today(existing: ExistingReport): string {
 
 /** One answer in two sentences: what is wrong today, and what ends it. */
 export function headlineOf(existing: ExistingReport, chosen: Layout | null, layouts: readonly Layout[]): string {
+  // Where an edge alone holds the water, new boards come after it, if at all.
+  if (existing.edgeFirst) return `${today(existing)} ${existing.edgeFirst}`;
   if (chosen !== null) {
     const range = `${inches(chosen.leastThicknessIn)} to ${inches(chosen.greatestThicknessIn)}`;
     const valley =

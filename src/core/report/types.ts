@@ -62,6 +62,8 @@ export interface PondReport {
   volumeGal: number;
   weightLb: number;
   greatestLoadPsf: number;
+  /** Depth left at the deepest spot after 48 h, in the best and in the worst season for drying. */
+  leftAfter48hIn?: readonly [warmIn: number, coolIn: number];
   /** True when shallow enough to be listed only. */
   birdBath: boolean;
   /** Where in words: "middle of the section, 12 ft from the gutter side". */
@@ -144,6 +146,26 @@ export interface ExistingReport {
   loads: readonly LoadStep[];
   /** Levelling needed to bring the deck to its fitted plane, when readings were given. */
   levelling: { volumeBoardFt: number; greatestIn: number } | null;
+  /** Error of `leastFaceSlopeInPerFt` from the error of the readings; null = no readings. */
+  slopeErrorInPerFt?: number | null;
+  /** What somebody saw 48 h after rain: dry, wet, or nobody looked. */
+  passes48h?: boolean | null;
+  /** When lowering an edge alone makes the roof drain: what to do, in one sentence. */
+  edgeFirst?: string | null;
+  /** The old roof's least slope as a new roof under every rule set that is held. */
+  ruleStandings?: readonly RuleStanding[];
+}
+
+/** How one slope stands under one rule set. */
+export interface RuleStanding {
+  id: string;
+  title: string;
+  /** `design` and `finished` where the rule set asks for both apart. */
+  stage: 'new' | 'design' | 'finished';
+  limitInPerFt: number;
+  passes: boolean;
+  shortInPerFt: number;
+  source: SourceNote;
 }
 
 /** How much height there is at a place before something is drowned, over the bare deck and over the old covering. */

@@ -1,4 +1,5 @@
 import { waterLoadPerInch } from '../../../reference/deflection.ts';
+import { leftAfter48hIn } from '../drainage/drying.ts';
 import type { Judgement } from '../drainage/judge.ts';
 import { unite } from '../geometry/boolean.ts';
 import { heightIn, slopeInPerFt } from '../geometry/plane.ts';
@@ -13,7 +14,14 @@ import { placeWords } from './words.ts';
 /** 231 cu in to the gallon: one sq ft an inch deep is 144/231 gal. */
 const GAL_PER_SQ_FT_IN = 144 / 231;
 
-export function pondReport(mesh: SurfaceMesh, pond: Pond, birdBathIn: number, edges: readonly SiteEdge[]): PondReport {
+/** @param climateZone of the place, for what dries in 48 h; null = not known */
+export function pondReport(
+  mesh: SurfaceMesh,
+  pond: Pond,
+  birdBathIn: number,
+  edges: readonly SiteEdge[],
+  climateZone: string | null = null,
+): PondReport {
   const psf = waterLoadPerInch.psf;
   const [main] = unite(pondRings(mesh, pond)).sort((a, b) => signedAreaSqFt(b.outer) - signedAreaSqFt(a.outer));
   return {
@@ -25,6 +33,7 @@ export function pondReport(mesh: SurfaceMesh, pond: Pond, birdBathIn: number, ed
     volumeGal: pond.volumeSqFtIn * GAL_PER_SQ_FT_IN,
     weightLb: pond.volumeSqFtIn * psf,
     greatestLoadPsf: pond.greatestDepthIn * psf,
+    leftAfter48hIn: leftAfter48hIn(pond.greatestDepthIn, climateZone),
     birdBath: pond.greatestDepthIn <= birdBathIn,
     where: placeWords(edges, pond.deepestAt),
   };
