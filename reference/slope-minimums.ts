@@ -28,7 +28,7 @@ export interface SlopeMinimumRow extends Cited {
 /**
  * Least design slope by covering, IBC 2009 to 2024 and IRC.
  * The governing quantity is "one-fourth unit in 12": 1/4 in/ft = 2.083 %. The "2 percent" printed beside it is 0.240 in/ft.
- * IRC section numbers were read in a transcription of IRC 2021; IBC 2021 merged the single plies into 1507.12.
+ * IRC section numbers were read in a reprint of IRC 2021; IBC 2021 merged the single plies into 1507.12.
  * Who disagrees: Minnesota waives the 1/4 where the structure is designed for the water (IBC 1611.2); a county in Arizona
  * once asked 3/8. Shingles need double underlayment under 4 in 12.
  */

@@ -170,9 +170,9 @@ export const codeSources = {
     publisher: 'plumbing forum',
     edition: null,
   },
-  'leader-transcription': {
-    title: 'Round leader capacities labelled IPC 2021, public transcription',
-    publisher: 'second-hand transcription',
+  'leader-reprint': {
+    title: 'Round leader capacities labelled IPC 2021, public reprint',
+    publisher: 'second-hand reprint',
     edition: '2021',
   },
   'leader-reprint': {
