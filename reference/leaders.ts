@@ -8,17 +8,17 @@ export interface GpmLeaderRow extends Cited {
 
 /**
  * IPC 2015 and later, Table 1106.3: vertical leaders fed by gutters and scuppers. Round sizes were read in a second-hand
- * reprint labelled IPC 2021; 2-1/2 in and every rectangle are from memory. The values are the old area table at 1 in/h
+ * copy labelled IPC 2021; 2-1/2 in and every rectangle are from memory. The values are the old area table at 1 in/h
  * divided by 96. A size that is not listed takes the next smaller listed row (common practice).
  */
 export const gpmLeaders = [
-  { sizeIn: [2], gpm: 30, source: 'leader-reprint', at: 'Table 1106.3', grade: 'found' },
+  { sizeIn: [2], gpm: 30, source: 'leader-table-copy', at: 'Table 1106.3', grade: 'found' },
   { sizeIn: [2.5], gpm: 54, source: 'ipc-2021', at: 'Table 1106.3', grade: 'memory' },
-  { sizeIn: [3], gpm: 92, source: 'leader-reprint', at: 'Table 1106.3', grade: 'found' },
-  { sizeIn: [4], gpm: 192, source: 'leader-reprint', at: 'Table 1106.3', grade: 'found' },
-  { sizeIn: [5], gpm: 360, source: 'leader-reprint', at: 'Table 1106.3', grade: 'found' },
-  { sizeIn: [6], gpm: 563, source: 'leader-reprint', at: 'Table 1106.3', grade: 'found' },
-  { sizeIn: [8], gpm: 1208, source: 'leader-reprint', at: 'Table 1106.3', grade: 'found' },
+  { sizeIn: [3], gpm: 92, source: 'leader-table-copy', at: 'Table 1106.3', grade: 'found' },
+  { sizeIn: [4], gpm: 192, source: 'leader-table-copy', at: 'Table 1106.3', grade: 'found' },
+  { sizeIn: [5], gpm: 360, source: 'leader-table-copy', at: 'Table 1106.3', grade: 'found' },
+  { sizeIn: [6], gpm: 563, source: 'leader-table-copy', at: 'Table 1106.3', grade: 'found' },
+  { sizeIn: [8], gpm: 1208, source: 'leader-table-copy', at: 'Table 1106.3', grade: 'found' },
   { sizeIn: [1.5, 2.5], gpm: 30, source: 'ipc-2021', at: 'Table 1106.3', grade: 'memory' },
   { sizeIn: [2, 2], gpm: 30, source: 'ipc-2021', at: 'Table 1106.3', grade: 'memory' },
   { sizeIn: [2.5, 2.5], gpm: 54, source: 'ipc-2021', at: 'Table 1106.3', grade: 'memory' },

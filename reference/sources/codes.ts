@@ -170,9 +170,9 @@ export const codeSources = {
     publisher: 'plumbing forum',
     edition: null,
   },
-  'leader-reprint': {
-    title: 'Round leader capacities labelled IPC 2021, public reprint',
-    publisher: 'second-hand reprint',
+  'leader-table-copy': {
+    title: 'Round leader capacities labelled IPC 2021, public copy',
+    publisher: 'second-hand copy',
     edition: '2021',
   },
   'leader-reprint': {

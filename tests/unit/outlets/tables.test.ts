@@ -99,7 +99,7 @@ describe('drainage tables', () => {
     ['slopeMinimums', 'bd3bc2e3e753'],
     ['gpmPipes', '27c94f48cd31'],
     ['areaPipes', '79396e5f36c5'],
-    ['gpmLeaders', 'efe941fd2cdf'],
+    ['gpmLeaders', '9b0f3dee207f'],
     ['areaLeaders', '907544a82114'],
     ['sevenTwentyFourthsLeaders', '14dfd78587a8'],
     ['drainHeads', '7b37b8ad0f66'],
