@@ -127,17 +127,18 @@ function withoutPond(input: VerdictInput): VerdictOf {
       decidedBy: decidingReading(least - passesAt, error),
     };
   }
+  const falls = error === null ? slopeInWords(least) : withError(least, error.slopeInPerFt, 'in/ft');
   const { standing, shortInPerFt } = judgeSlope(least, minimum.finishedInPerFt, minimum.printedPercent, strict);
   if (standing !== 'below') {
     const note =
       standing === 'meets' ? '' : ` (${shortInPerFt.toFixed(3)} short of 1/4, but the 2 percent that the rule prints)`;
     return {
       verdict: 'meets-minimum',
-      why: `The flattest plane falls ${slopeInWords(least)}${note}; the rule asks for ${slopeInWords(minimum.finishedInPerFt)}.`,
+      why: `The flattest plane falls ${falls}${note}; the rule asks for ${slopeInWords(minimum.finishedInPerFt)}.`,
       decidedBy: null,
     };
   }
-  const below = `The flattest plane falls ${slopeInWords(least)}; the rule asks for ${slopeInWords(minimum.finishedInPerFt)}`;
+  const below = `The flattest plane falls ${falls}; the rule asks for ${slopeInWords(minimum.finishedInPerFt)}`;
   const exception = ruleSet.building.reRoofSlope;
   if (existing.seenDryAfter48h === true && exception !== null) {
     return {

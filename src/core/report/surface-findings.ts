@@ -98,7 +98,7 @@ function cricketFindings(site: Site, existing: ExistingReport): Finding[] {
       finding({
         id: 'cricket-needed',
         level: 'fix',
-        where: `${curb.kind} ${curb.id}, ${placeWords(site.edges, centroid(curb.outline))}`,
+        where: `${curb.id === curb.kind ? curb.kind : `${curb.kind} ${curb.id}`}, ${placeWords(site.edges, centroid(curb.outline))}`,
         message: `The roof falls against ${feetInches(widthFt)} of this curb: over ${CRICKET_FROM_WIDTH_IN} in wide it takes a cricket on its high side.${listed}`,
         value: `${(widthFt * 12).toFixed(0)} in`,
         limit: `${CRICKET_FROM_WIDTH_IN} in`,

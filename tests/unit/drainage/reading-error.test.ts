@@ -71,6 +71,7 @@ describe('verdict within the error', () => {
 
   it('well above it meets, well below it does not, whatever the error', () => {
     expect(answerOf(0.3).existing.verdict).toBe('meets-minimum');
+    expect(answerOf(0.3).existing.why).toContain('0.30 +/- 0.02 in/ft');
     expect(answerOf(0.19, { seenDryAfter48h: true }).existing.verdict).toBe('drains-below-minimum');
   });
 
