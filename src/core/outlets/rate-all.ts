@@ -106,7 +106,7 @@ export function rateOutlets(
     out.assumed.push(...rating.assumed);
   };
   for (const outlet of outlets) {
-    const label = `${outlet.kind} ${outlet.id}`;
+    const label = outlet.status === 'proposed' ? `new ${outlet.kind}` : `${outlet.kind} ${outlet.id}`;
     const base = duty(outlet.id, label, outlet.role, outlet.working);
     const rating =
       outlet.kind === 'drain'

@@ -17,7 +17,7 @@ export interface MaterialGroup {
 
 const rowOf = ({ item, quantity, unit, orderQuantity, orderUnit, basis, source }: MaterialLine): MaterialRow => ({
   item,
-  order: `${count(orderQuantity)} ${orderUnit}`,
+  order: `${count(orderQuantity)}${/^\d/.test(orderUnit) ? ' x ' : ' '}${orderUnit}`,
   net: `${count(quantity)} ${unit}`,
   basis,
   source,
