@@ -3,8 +3,8 @@ import type { Edge, Existing, ExistingSurface, Roof } from '../core/roof.ts';
 /** Longest line before a group or list is broken over several. */
 const LINE = 110;
 
-/** Keys whose empty list says something: no downspouts, not "not known". All other empty places are left out. */
-const keepEmpty = new Set(['downspouts']);
+/** Keys that say something when empty: no downspouts; a gutter of which nothing is known. Other empty places are left out. */
+const keepEmpty = new Set(['downspouts', 'gutter']);
 
 /** Keys in the order in which a reader looks for them; the others follow by the alphabet. */
 const keyOrder = [
@@ -27,7 +27,7 @@ function compact(value: unknown, key = ''): unknown {
     .map(([name, inner]) => [name, compact(inner, name)] as const)
     .filter(([, inner]) => inner !== undefined)
     .sort(byRank);
-  return entries.length === 0 ? undefined : Object.fromEntries(entries);
+  return entries.length === 0 && !keepEmpty.has(key) ? undefined : Object.fromEntries(entries);
 }
 
 /** A group on one line where it fits, else one key to a line. */
