@@ -60,11 +60,12 @@ export interface RatedOutlets {
   assumed: Assumption[];
 }
 
-const newGutter = (lengthFt: number): Gutter => ({
+/** Downspouts are counted from the side's first corner, as the file counts them. */
+const newGutter = ({ fromFt, toFt }: SiteEdge): Gutter => ({
   profile: 'k',
   sizeIn: null,
   slopeInPerFt: null,
-  downspouts: [END_FT, Math.max(END_FT, lengthFt - END_FT)],
+  downspouts: [fromFt + END_FT, Math.max(fromFt + END_FT, toFt - END_FT)],
   downspoutSizeIn: null,
 });
 
@@ -142,7 +143,7 @@ export function rateOutlets(
   for (const edge of open) {
     const base = duty(edge.id, edge.label, 'primary', true);
     const isNew = newEdges.has(edge.id);
-    const gutter = edge.edge.gutter ?? (edge.edge.kind === 'drip' && !isNew ? null : newGutter(edge.lengthFt));
+    const gutter = edge.edge.gutter ?? (edge.edge.kind === 'drip' && !isNew ? null : newGutter(edge));
     const rating = sizeOutlet({
       ...base,
       kind: 'edge',
