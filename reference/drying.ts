@@ -62,12 +62,21 @@ export const panCoefficient = {
 export interface PondLimit extends Cited {
   watchIn: number;
   failIn: number;
+  /** Shallower water is not listed. */
+  listIn: number;
+  /** Water over more than this is flagged, however shallow. */
+  flagSqFt: number;
 }
 
-/** Depth still standing after 48 h: over `failIn` fails, between the two is watched. A setting, not a code value. */
+/**
+ * Depth still standing after 48 h: over `failIn` fails, between it and `watchIn` is watched. Settings, not code values; nobody
+ * prints an area, and others list any water that can be seen.
+ */
 export const pondLimit = {
   watchIn: 0.125,
   failIn: 0.25,
+  listIn: 0.0625,
+  flagSqFt: 10,
   source: 'practice',
   at: 'pond depth at 48 h',
   grade: 'practice',

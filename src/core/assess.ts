@@ -1,3 +1,4 @@
+import { pondLimit } from '../../reference/drying.ts';
 import { ceilingR2021 } from '../../reference/insulation.ts';
 import { signedAreaSqFt } from './geometry/vector.ts';
 import { type AsBuiltReading, judgeAsBuilt } from './layout/as-built.ts';
@@ -199,6 +200,11 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
         strict: site.given.strict,
       },
       local: ruleSet.localNotes,
+      ponds: {
+        listedFromIn: pondLimit.listIn,
+        flaggedOverIn: ruleSet.birdBathIn,
+        flaggedOverSqFt: ruleSet.birdBathSqFt,
+      },
     },
     rain: {
       primaryInPerHr: rain.primaryInPerHr,
@@ -208,7 +214,7 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
       source: rain.source,
     },
     section: { areaSqFt, perimeterFt: perimeterOf(site), squares: areaSqFt / 100 },
-    plan: planReport(site),
+    plan: planReport(site, ruleSet),
     existing: old.report,
     budgets,
     layouts,

@@ -128,13 +128,34 @@ export interface DeckPlane {
   through: readonly [xFt: number, yFt: number, zIn: number] | null;
 }
 
+/** A string pulled between two spots: a reading is the gap under it, at a distance along it. */
+export interface StringLine {
+  from: Point;
+  to: Point;
+  /** Height of the string at its two ends above the height zero of the file; both null = level, at height zero. */
+  fromIn: number | null;
+  toIn: number | null;
+  /** How far the string itself hangs at its middle; null = not known. */
+  sagIn: number | null;
+  readings: readonly (readonly [alongFt: number, gapIn: number])[];
+}
+
+/**
+ * Which way readings count. `rod`: a longer reading is a lower point, the lowest is height zero. `water-level`: the mark
+ * on the moved tube, a higher mark is a lower point, the spot of the reference tube is height zero.
+ */
+export type ReadingSense = 'height' | 'rod' | 'water-level';
+
 export type ExistingSurface =
   | { kind: 'level' }
   | { kind: 'planes'; planes: readonly DeckPlane[] }
   | {
       kind: 'readings';
       readings: readonly (readonly [xFt: number, yFt: number, valueIn: number])[];
-      sense: 'height' | 'rod';
+      sense: ReadingSense;
+      /** Mark on the reference tube of a water level; null = the readings are differences from it already. */
+      referenceIn: number | null;
+      strings: readonly StringLine[];
       errorIn: number | null;
     }
   | { kind: 'unknown' };
@@ -260,5 +281,6 @@ export interface LocalRules {
   wallShare: number | null;
   minimumFlashingIn: number | null;
   birdBathIn: number | null;
+  birdBathSqFt: number | null;
   overflowRequired: boolean | null;
 }

@@ -19,6 +19,8 @@ export interface RuleSet {
   local: LocalRules;
   /** Water this deep or less after 48 h is listed, not failed. */
   birdBathIn: number;
+  /** Water over more than this is flagged, however shallow. */
+  birdBathSqFt: number;
   /** Local amendments in words, for every paper. */
   localNotes: readonly string[];
 }
@@ -41,6 +43,7 @@ export const noLocalRules: LocalRules = {
   wallShare: null,
   minimumFlashingIn: null,
   birdBathIn: null,
+  birdBathSqFt: null,
   overflowRequired: null,
 };
 
@@ -63,6 +66,7 @@ export function ruleSetFor(buildingId: string | null, plumbingId: string | null,
     plumbing,
     local,
     birdBathIn: local.birdBathIn ?? pondLimit.failIn,
+    birdBathSqFt: local.birdBathSqFt ?? pondLimit.flagSqFt,
     localNotes: notesOf(local),
   };
   const assumed = [
@@ -96,6 +100,7 @@ function notesOf(local: LocalRules): string[] {
   if (local.wallShare !== null) notes.push(`Share of walls fixed locally at ${local.wallShare}.`);
   if (local.minimumFlashingIn !== null) notes.push(`Flashing at least ${local.minimumFlashingIn} in high.`);
   if (local.birdBathIn !== null) notes.push(`Water up to ${local.birdBathIn} in deep is listed, not failed.`);
+  if (local.birdBathSqFt !== null) notes.push(`Water over more than ${local.birdBathSqFt} sq ft is flagged.`);
   if (local.overflowRequired !== null) {
     notes.push(local.overflowRequired ? 'Overflows are required locally.' : 'Overflows are not required locally.');
   }

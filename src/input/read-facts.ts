@@ -63,6 +63,7 @@ function readLocalRules(raw: RawLocal, path: string, log: InputLog): LocalRules 
     wallShare: raw.wallShare ?? null,
     minimumFlashingIn: read.measure('minimumFlashingIn', 'thickness'),
     birdBathIn: read.measure('birdBathIn', 'thickness'),
+    birdBathSqFt: read.measure('birdBathSqFt', 'area'),
     overflowRequired: raw.overflowRequired ?? null,
   };
 }

@@ -120,6 +120,18 @@ const readingSchema = z.tuple([m.coordinate, m.coordinate, m.height], {
   error: 'a reading is a place and its value in inches: [x, y, value]',
 });
 
+const stringSchema = group({
+  from: pointSchema.nullish().describe('Where its first end is tied.'),
+  to: pointSchema.nullish().describe('Where its other end is tied.'),
+  fromIn: m.height.nullish().describe('Height of the string at its first end; neither given: level.'),
+  toIn: m.height.nullish().describe('Height of the string at its other end.'),
+  sagIn: m.thickness.nullish().describe('How far the string itself hangs at its middle.'),
+  readings: z
+    .array(z.tuple([m.length, m.height], { error: 'a place along the string and the gap under it: [4, 1.5]' }))
+    .nullish()
+    .describe('Distance from its first end in feet, and the gap under it in inches.'),
+});
+
 const seenPondSchema = group({
   outline: ringSchema.nullish(),
   at: pointSchema.nullish(),
@@ -135,6 +147,8 @@ export const existingSchema = group({
   planes: z.array(planeSchema).nullish(),
   readings: z.array(readingSchema).nullish(),
   sense: choice(senses).nullish(),
+  referenceIn: m.height.nullish().describe('Water level: the mark on the reference tube; not given: readings are differences.'),
+  strings: z.array(stringSchema).nullish(),
   errorIn: m.thickness.nullish(),
   readOn: choice(readOnKinds).nullish(),
   buildUpIn: m.thickness.nullish(),
@@ -170,6 +184,7 @@ const localSchema = group({
   wallShare: z.number({ error: 'a share between 0 and 1' }).min(0).max(1).nullish(),
   minimumFlashingIn: m.thickness.nullish(),
   birdBathIn: m.thickness.nullish(),
+  birdBathSqFt: m.area.nullish().describe('Water over more than this is flagged, however shallow.'),
   overflowRequired: yesNo.nullish(),
 });
 
@@ -266,6 +281,7 @@ export type RawPipe = z.infer<typeof pipeSchema>;
 export type RawInflow = z.infer<typeof inflowSchema>;
 export type RawOutlet = z.infer<typeof outletSchema>;
 export type RawPlane = z.infer<typeof planeSchema>;
+export type RawString = z.infer<typeof stringSchema>;
 export type RawSeenPond = z.infer<typeof seenPondSchema>;
 export type RawExisting = z.infer<typeof existingSchema>;
 export type RawFinding = z.infer<typeof findingSchema>;

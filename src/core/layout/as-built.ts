@@ -95,7 +95,7 @@ export function judgeAsBuilt(
     judgement: sentence(judgement, ruleSet.birdBathIn),
     ponds: judgement.ponds
       .filter(({ greatestDepthIn }) => greatestDepthIn > 1 / 64)
-      .map((pond) => pondReport(judgement.mesh, pond, ruleSet.birdBathIn, site.edges)),
+      .map((pond) => pondReport(judgement.mesh, pond, ruleSet, site.edges)),
     leastFaceSlopeInPerFt: judgement.leastFaceSlopeInPerFt,
     leastValleySlopeInPerFt: judgement.leastValleySlopeInPerFt,
     advice: worst.map(({ id, where, differenceIn }) =>

@@ -170,7 +170,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
       const vertex = judgement.mesh.points.findIndex((p) => distanceFt(p, at) < 1e-3);
       return thicknessIn === null || vertex < 0 ? [] : [{ at, heightIn: judgement.mesh.z[vertex], thicknessIn }];
     }),
-    ponds: judgement.ponds.map((pond) => pondReport(judgement.mesh, pond, ruleSet.birdBathIn, site.edges)),
+    ponds: judgement.ponds.map((pond) => pondReport(judgement.mesh, pond, ruleSet, site.edges)),
     flats: flatReports(judgement),
     levellingBoardFt: ground.levellingBoardFt,
     overflow: { required: false, note: '', inletIn: null, source: null },

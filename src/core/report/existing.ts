@@ -127,7 +127,7 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
   const { climateZone } = site.roof.place;
   const ponds = judgement.ponds
     .filter(({ greatestDepthIn }) => greatestDepthIn > 1e-3)
-    .map((pond) => pondReport(judgement.mesh, pond, ruleSet.birdBathIn, site.edges, climateZone));
+    .map((pond) => pondReport(judgement.mesh, pond, ruleSet, site.edges, climateZone));
   const error = readingError(site, judgement);
   const edges = edgesOf(site, judgement, ruleSet.birdBathIn);
   const open = site.edges.filter(isOpenEdge);

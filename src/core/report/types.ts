@@ -66,6 +66,8 @@ export interface PondReport {
   leftAfter48hIn?: readonly [warmIn: number, coolIn: number];
   /** True when shallow enough to be listed only. */
   birdBath: boolean;
+  /** Why it is flagged: deeper or wider than the settings; empty = listed only. */
+  flagged?: readonly ('depth' | 'area')[];
   /** Where in words: "middle of the section, 12 ft from the gutter side". */
   where: string;
 }
@@ -96,6 +98,10 @@ export interface OutletReport {
   needs: string;
   basis: string;
   source: SourceNote | null;
+  /** Water over its inlet at its flow, and over the roof there with the inlet's own height; null = not known. */
+  headIn?: number | null;
+  /** What that water weighs on the roof at the outlet. */
+  loadPsf?: number | null;
 }
 
 export interface DrainageArea {
@@ -144,6 +150,8 @@ export interface ExistingReport {
   surface: readonly SurfaceTriangle[];
   arrows: readonly FlowArrow[];
   loads: readonly LoadStep[];
+  /** What the deck bears in water, as given or as taken for an ordinary flat roof. */
+  liveLoad?: { psf: number; assumed: boolean };
   /** Levelling needed to bring the deck to its fitted plane, when readings were given. */
   levelling: { volumeBoardFt: number; greatestIn: number } | null;
   /** Error of `leastFaceSlopeInPerFt` from the error of the readings; null = no readings. */
@@ -375,6 +383,8 @@ export interface EdgeReport {
   label: string;
   lengthFt: number;
   mayDrain: 'yes' | 'no' | 'unknown';
+  /** Water that comes over it onto the section: a share of the wall above, or the steep roof that sheds there. */
+  sheds?: readonly { from: 'wall' | 'shingles'; areaSqFt: number }[];
 }
 
 /** Everything of the plan that drawings need and that does not depend on a layout. */
@@ -399,6 +409,8 @@ export interface RuleSetReport {
   plumbing: { id: string; title: string };
   slopeRule: { faceInPerFt: number; valleyInPerFt: number; strict: boolean };
   local: readonly string[];
+  /** From when standing water is listed, and from when it is flagged. */
+  ponds?: { listedFromIn: number; flaggedOverIn: number; flaggedOverSqFt: number };
 }
 
 export interface RainReport {

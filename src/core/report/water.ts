@@ -1,10 +1,12 @@
 import { waterLoadPerInch } from '../../../reference/deflection.ts';
+import { pondLimit } from '../../../reference/drying.ts';
 import { leftAfter48hIn } from '../drainage/drying.ts';
 import type { Judgement } from '../drainage/judge.ts';
 import { unite } from '../geometry/boolean.ts';
 import { heightIn, slopeInPerFt } from '../geometry/plane.ts';
 import { centroid, signedAreaSqFt } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
+import type { RuleSet } from '../rule-set.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import type { SurfaceMesh } from '../surface/mesh.ts';
 import { type Pond, pondRings } from '../surface/ponds.ts';
@@ -14,11 +16,14 @@ import { placeWords } from './words.ts';
 /** 231 cu in to the gallon: one sq ft an inch deep is 144/231 gal. */
 const GAL_PER_SQ_FT_IN = 144 / 231;
 
-/** @param climateZone of the place, for what dries in 48 h; null = not known */
+/**
+ * @param limits from when water is flagged
+ * @param climateZone of the place, for what dries in 48 h; null = not known
+ */
 export function pondReport(
   mesh: SurfaceMesh,
   pond: Pond,
-  birdBathIn: number,
+  limits: Pick<RuleSet, 'birdBathIn' | 'birdBathSqFt'>,
   edges: readonly SiteEdge[],
   climateZone: string | null = null,
 ): PondReport {
@@ -34,7 +39,12 @@ export function pondReport(
     weightLb: pond.volumeSqFtIn * psf,
     greatestLoadPsf: pond.greatestDepthIn * psf,
     leftAfter48hIn: leftAfter48hIn(pond.greatestDepthIn, climateZone),
-    birdBath: pond.greatestDepthIn <= birdBathIn,
+    birdBath: pond.greatestDepthIn <= limits.birdBathIn,
+    flagged: [
+      ...(pond.greatestDepthIn > limits.birdBathIn ? (['depth'] as const) : []),
+      // A film too thin to be listed is not flagged for its area.
+      ...(pond.greatestDepthIn >= pondLimit.listIn && pond.areaSqFt > limits.birdBathSqFt ? (['area'] as const) : []),
+    ],
     where: placeWords(edges, pond.deepestAt),
   };
 }

@@ -29,7 +29,14 @@ test('an outline alone is a roof: everything else is not known', () => {
     ruleSet: {
       building: null,
       plumbing: null,
-      local: { rainInPerHr: null, wallShare: null, minimumFlashingIn: null, birdBathIn: null, overflowRequired: null },
+      local: {
+        rainInPerHr: null,
+        wallShare: null,
+        minimumFlashingIn: null,
+        birdBathIn: null,
+        birdBathSqFt: null,
+        overflowRequired: null,
+      },
     },
     building: { heightFt: null, below: null, yearBuilt: null, planFt: null },
     deck: { kind: null, thicknessIn: null, liveLoadPsf: null, joists: null },

@@ -199,6 +199,7 @@ const roof: fc.Arbitrary<Roof> = fc.record({
       wallShare: or(fc.double({ min: 0, max: 1, noNaN: true }).map((v) => v + 0)),
       minimumFlashingIn: or(size(20)),
       birdBathIn: or(size(1)),
+      birdBathSqFt: or(size(100)),
       overflowRequired: or(yesNo),
     }),
   }),

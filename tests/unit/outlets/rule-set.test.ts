@@ -39,11 +39,12 @@ describe('rule set of a job', () => {
     );
   });
 
-  it('prints local amendments, and the bird-bath depth follows them', () => {
-    const set = rules('ibc-2021', 'ipc-2021', { rainInPerHr: 6, birdBathIn: 0.125, overflowRequired: true });
+  it('prints local amendments, and the limits of standing water follow them', () => {
+    const set = rules('ibc-2021', 'ipc-2021', { rainInPerHr: 6, birdBathIn: 0.125, birdBathSqFt: 25 });
     expect(set.localNotes).toHaveLength(3);
-    expect(set.birdBathIn).toBe(0.125);
-    expect(rules('ibc-2021', 'ipc-2021').birdBathIn).toBe(0.25);
+    expect([set.birdBathIn, set.birdBathSqFt]).toEqual([0.125, 25]);
+    const { birdBathIn, birdBathSqFt } = rules('ibc-2021', 'ipc-2021');
+    expect([birdBathIn, birdBathSqFt]).toEqual([0.25, 10]);
   });
 });
 
