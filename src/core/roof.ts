@@ -100,11 +100,18 @@ interface OutletCommon {
   working: boolean;
 }
 
+export type StrainerKind = 'dome' | 'flat' | 'none';
+
 export interface DrainOutlet extends OutletCommon {
   kind: 'drain';
   at: Point;
   /** Nominal drain (pipe) size. */
   sizeIn: number | null;
+  /** Inside diameter of a retrofit insert that sits in its pipe; null = none, as far as is known. */
+  insertBoreIn: number | null;
+  strainer: StrainerKind | null;
+  /** Free area of the strainer: all its openings together. */
+  strainerFreeSqIn: number | null;
   /** A marked route exists for its leader. */
   leaderRoute: Answer;
 }
@@ -167,8 +174,22 @@ export interface SeenPond {
   hoursAfterRain: number | null;
 }
 
+/** Sag of joists that a level surface or a surface of planes does not hold yet. Readings hold it already. */
+export interface JoistSag {
+  /** Sag at the middle of a span; null = given as span over a number. */
+  depthIn: number | null;
+  /** Sag as span over this number; null = given as a depth. */
+  spanOver: number | null;
+  /** null = that of the deck's joists, else the whole section. */
+  spanFt: number | null;
+  /** Bearing along which the joists run; null = that of the deck's joists, else the shorter way. */
+  directionDeg: number | null;
+}
+
 export interface Existing {
   surface: ExistingSurface;
+  /** null = none is known. */
+  sag: JoistSag | null;
   readOn: 'covering' | 'deck';
   /** Thickness of everything above the deck; null = not known. */
   buildUpIn: number | null;
@@ -188,11 +209,20 @@ export type DeckKind =
   | 'cement-fiber'
   | 'lightweight-concrete';
 
+/** Joists as far as they are known. */
+export interface Joists {
+  spanFt: number | null;
+  depthIn: number | null;
+  spacingIn: number | null;
+  /** Bearing along which they run. */
+  directionDeg: number | null;
+}
+
 export interface Deck {
   kind: DeckKind | null;
   thicknessIn: number | null;
   liveLoadPsf: number | null;
-  joists: { spanFt: number; depthIn: number; spacingIn: number; directionDeg: number | null } | null;
+  joists: Joists | null;
 }
 
 export type CoveringKind =
@@ -249,7 +279,14 @@ export interface Roof {
   label: string;
   /** Said on every paper of a made-up roof. */
   invented: boolean;
-  place: { city: string | null; state: string | null; rain: Rain | null; climateZone: string | null };
+  place: {
+    city: string | null;
+    state: string | null;
+    rain: Rain | null;
+    climateZone: string | null;
+    /** Ground snow load of the place, as its building office gives it. */
+    groundSnowPsf: number | null;
+  };
   ruleSet: { building: string | null; plumbing: string | null; local: LocalRules };
   building: {
     heightFt: number | null;

@@ -9,6 +9,7 @@ import type {
   OpeningKind,
   OutletRole,
   PipeKind,
+  StrainerKind,
 } from '../core/roof.ts';
 
 /** Every word that a roof file may hold as a choice, with what it means; forms take their labels from here. */
@@ -60,6 +61,12 @@ export const inflowKinds: Words<Inflow['kind']> = {
 export const outletRoles: Words<OutletRole> = {
   primary: 'takes the everyday water',
   overflow: 'takes the water when the others are blocked',
+};
+
+export const strainers: Words<StrainerKind> = {
+  dome: 'dome strainer that stands above the roof',
+  flat: 'flat grate',
+  none: 'none, the pipe is open',
 };
 
 export const statuses: Words<'existing' | 'proposed'> = {

@@ -70,10 +70,10 @@ function surfaceOf(surface: ExistingSurface): object {
 
 const existingOf = ({ surface, ...rest }: Existing): object => ({ ...surfaceOf(surface), ...rest });
 
-function placeOf({ city, state, rain, climateZone }: Roof['place']): object {
+function placeOf({ city, state, ...rest }: Roof['place']): object {
   // A comma in the town's name would otherwise be read as the start of the state.
   const apart = state === null && city?.includes(',') ? 'not known' : state;
-  return { city, state: apart, rain, climateZone };
+  return { city, state: apart, ...rest };
 }
 
 /** The roof as an object of the roof file: `parseRoofObject` gives the same roof again. */

@@ -1,8 +1,8 @@
-import type { DeckPlane, Existing, ExistingSurface, SeenPond } from '../core/roof.ts';
+import type { DeckPlane, Existing, ExistingSurface, JoistSag, SeenPond } from '../core/roof.ts';
 import { type InputLog, under } from './problems.ts';
 import { PartReader, readAs } from './read-measures.ts';
 import { readRing } from './ring.ts';
-import type { RawExisting, RawPlane, RawSeenPond } from './schema.ts';
+import type { RawExisting, RawPlane, RawSag, RawSeenPond } from './schema.ts';
 
 type Heights = readonly [xFt: number, yFt: number, valueIn: number];
 
@@ -76,6 +76,32 @@ function readSurface(raw: RawExisting, path: string, log: InputLog): ExistingSur
   return { kind: raw.surface ?? 'unknown' };
 }
 
+/** Sag of the joists; null where its depth is not given, or where readings hold it already. */
+function readSag(raw: RawSag, readings: readonly unknown[], path: string, log: InputLog): JoistSag | null {
+  const read = new PartReader(raw, path, log);
+  const sag = {
+    depthIn: read.measure('depthIn', 'thickness'),
+    spanOver: raw.spanOver ?? null,
+    spanFt: read.measure('spanFt', 'length'),
+    directionDeg: read.measure('directionDeg', 'bearing'),
+  };
+  if (sag.depthIn !== null && sag.spanOver !== null) {
+    log.problem(path, 'conflict', 'the sag is given twice: as a depth and as span over a number.', {
+      instead: 'only one of depthIn and spanOver',
+    });
+  }
+  if (readings.length > 0) {
+    log.note(path, 'left-out', 'readings hold the sag of the deck already; it is not counted twice');
+    return null;
+  }
+  if (sag.depthIn === null && sag.spanOver === null) {
+    if (sag.spanFt !== null || sag.directionDeg !== null)
+      log.note(path, 'left-out', 'the sag has no depth; it is taken as not known');
+    return null;
+  }
+  return sag;
+}
+
 export function readExisting(raw: RawExisting, path: string, log: InputLog): Existing {
   const read = new PartReader(raw, path, log);
   const ponds = raw.seenPonds ?? [];
@@ -91,6 +117,7 @@ export function readExisting(raw: RawExisting, path: string, log: InputLog): Exi
     surface: readSurface(raw, path, log),
     readOn: raw.readOn ?? 'covering',
     buildUpIn: read.measure('buildUpIn', 'thickness'),
+    sag: raw.sag ? readSag(raw.sag, raw.readings ?? [], read.within('sag'), log) : null,
     seenPonds: ponds.map((pond, i) => readSeenPond(pond, under(read.within('seenPonds'), i), log)),
     seenDryAfter48h: raw.seenDryAfter48h ?? null,
   };

@@ -53,6 +53,7 @@ export function readPlace(raw: RawPlace, path: string, log: InputLog): Roof['pla
     state: state === null ? null : (stateLetters(state) ?? state),
     rain: readRain(raw.rain, under(path, 'rain'), log),
     climateZone: raw.climateZone ?? null,
+    groundSnowPsf: readAs(raw.groundSnowPsf, 'load', under(path, 'groundSnowPsf'), log),
   };
 }
 
@@ -112,15 +113,13 @@ export function readBuilding(raw: RawBuilding, path: string, log: InputLog): Roo
 
 function readJoists(raw: NonNullable<RawDeck['joists']>, path: string, log: InputLog): Deck['joists'] {
   const read = new PartReader(raw, path, log);
-  const spanFt = read.measure('spanFt', 'length');
-  const depthIn = read.measure('depthIn', 'thickness');
-  const spacingIn = read.measure('spacingIn', 'thickness');
-  const directionDeg = read.measure('directionDeg', 'bearing');
-  if (spanFt === null || depthIn === null || spacingIn === null) {
-    log.note(path, 'left-out', 'span, depth and spacing are needed together; joists are taken as not known');
-    return null;
-  }
-  return { spanFt, depthIn, spacingIn, directionDeg };
+  const joists = {
+    spanFt: read.measure('spanFt', 'length'),
+    depthIn: read.measure('depthIn', 'thickness'),
+    spacingIn: read.measure('spacingIn', 'thickness'),
+    directionDeg: read.measure('directionDeg', 'bearing'),
+  };
+  return Object.values(joists).every((known) => known === null) ? null : joists;
 }
 
 export function readDeck(raw: RawDeck, path: string, log: InputLog): Deck {

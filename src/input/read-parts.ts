@@ -1,4 +1,4 @@
-import type { Curb, Edge, Gutter, Inflow, Opening, Outlet, Pipe } from '../core/roof.ts';
+import type { Curb, DrainOutlet, Edge, Gutter, Inflow, Opening, Outlet, Pipe } from '../core/roof.ts';
 import { type InputLog, under } from './problems.ts';
 import { PartReader, readAs, readPair } from './read-measures.ts';
 import { readRing } from './ring.ts';
@@ -66,6 +66,16 @@ export function readInflow(raw: RawInflow, path: string, log: InputLog): Inflow 
   return at === null || fromSqFt === null ? null : { at, kind: raw.kind, fromSqFt };
 }
 
+/** An insert sits inside the pipe: a wider one is a slip of the pen. */
+function checkInsert(sizes: Pick<DrainOutlet, 'sizeIn' | 'insertBoreIn'>, path: string, log: InputLog): void {
+  const { sizeIn, insertBoreIn } = sizes;
+  if (sizeIn === null || insertBoreIn === null || insertBoreIn < sizeIn) return;
+  log.problem(path, 'conflict', `an insert of ${insertBoreIn} in does not go into a pipe of ${sizeIn} in.`, {
+    got: `${insertBoreIn}`,
+    instead: 'the inside diameter of the insert, less than the size of the pipe; nothing where there is no insert',
+  });
+}
+
 export function readOutlet(raw: RawOutlet, path: string, log: InputLog): Outlet | null {
   const read = new PartReader<RawOutlet>(raw, path, log);
   const common = {
@@ -77,9 +87,15 @@ export function readOutlet(raw: RawOutlet, path: string, log: InputLog): Outlet 
   } as const;
   if (raw.kind === 'drain') {
     const drain = new PartReader(raw, path, log);
-    const sizeIn = drain.measure('sizeIn', 'thickness');
+    const sizes = {
+      sizeIn: drain.measure('sizeIn', 'thickness'),
+      insertBoreIn: drain.measure('insertBoreIn', 'thickness'),
+    };
+    checkInsert(sizes, drain.within('insertBoreIn'), log);
     const at = drain.point('at');
-    return at && { kind: 'drain', ...common, at, sizeIn, leaderRoute: raw.leaderRoute ?? 'unknown' };
+    const { strainer = null, strainerFreeSqIn = null, leaderRoute } = raw;
+    const rest = { strainer, strainerFreeSqIn, leaderRoute: leaderRoute ?? ('unknown' as const) };
+    return at && { kind: 'drain', ...common, at, ...sizes, ...rest };
   }
   const scupper = new PartReader(raw, path, log);
   const alongFt = scupper.measure('alongFt', 'length');

@@ -15,6 +15,7 @@ import {
   senses,
   severities,
   statuses,
+  strainers,
 } from './choices.ts';
 import {
   choice,
@@ -90,6 +91,14 @@ const drainSchema = group({
   kind: z.literal('drain'),
   at: pointSchema,
   sizeIn: m.thickness.nullish(),
+  insertBoreIn: m.thickness.nullish().describe('Inside diameter of a retrofit insert in the pipe.'),
+  strainer: choice(strainers).nullish(),
+  strainerFreeSqIn: z
+    .number({ error: 'the free area of the strainer in square inches: 24' })
+    .positive()
+    .max(1000)
+    .nullish()
+    .describe('All openings of the strainer together, square inches.'),
   leaderRoute: choice(answers).nullish(),
   ...outletKeys,
 });
@@ -139,6 +148,18 @@ const seenPondSchema = group({
   hoursAfterRain: m.hours.nullish(),
 });
 
+const sagSchema = group({
+  depthIn: m.thickness.nullish(),
+  spanOver: z
+    .number({ error: 'the number under the span: 240 for a sag of span over 240' })
+    .min(20)
+    .max(5000)
+    .nullish()
+    .describe('Sag as span over this number, instead of depthIn.'),
+  spanFt: m.length.nullish(),
+  directionDeg: m.bearing.nullish(),
+}).describe('Sag of the joists under a level surface or planes; readings hold it already.');
+
 export const existingSchema = group({
   surface: z
     .literal('level', { error: '"level"; otherwise planes or readings' })
@@ -147,11 +168,14 @@ export const existingSchema = group({
   planes: z.array(planeSchema).nullish(),
   readings: z.array(readingSchema).nullish(),
   sense: choice(senses).nullish(),
-  referenceIn: m.height.nullish().describe('Water level: the mark on the reference tube; not given: readings are differences.'),
+  referenceIn: m.height
+    .nullish()
+    .describe('Water level: the mark on the reference tube; not given: readings are differences.'),
   strings: z.array(stringSchema).nullish(),
   errorIn: m.thickness.nullish(),
   readOn: choice(readOnKinds).nullish(),
   buildUpIn: m.thickness.nullish(),
+  sag: sagSchema.nullish(),
   seenPonds: z.array(seenPondSchema).nullish(),
   seenDryAfter48h: yesNo.nullish(),
 });
@@ -177,6 +201,7 @@ export const placeSchema = group({
     .nullish()
     .describe('Rate with its duration and return period; a bare rate is asked about.'),
   climateZone: text.nullish(),
+  groundSnowPsf: m.load.nullish().describe('Ground snow load of the place.'),
 });
 
 const localSchema = group({
@@ -282,6 +307,7 @@ export type RawInflow = z.infer<typeof inflowSchema>;
 export type RawOutlet = z.infer<typeof outletSchema>;
 export type RawPlane = z.infer<typeof planeSchema>;
 export type RawString = z.infer<typeof stringSchema>;
+export type RawSag = z.infer<typeof sagSchema>;
 export type RawSeenPond = z.infer<typeof seenPondSchema>;
 export type RawExisting = z.infer<typeof existingSchema>;
 export type RawFinding = z.infer<typeof findingSchema>;

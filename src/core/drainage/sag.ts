@@ -1,6 +1,7 @@
 import { joistDefaults, waterLoadPerInch } from '../../../reference/deflection.ts';
 import { sourceNote } from '../finding.ts';
 import type { Assumption, SourceNote } from '../report/types.ts';
+import type { Joists } from '../roof.ts';
 
 /** How a simple span hangs: the elastic line of a uniform load, or the parabola through the same middle (worse at the ends). */
 export type SagShape = 'uniform' | 'parabola';
@@ -98,7 +99,7 @@ export function pondingMagnifier(
 export interface InServiceInput {
   /** Least slope of the design. */
   slopeInPerFt: number;
-  joists: (Joist & { directionDeg: number | null }) | null;
+  joists: Joists | null;
   /** Bearing towards which the plane falls; null = taken along the joists, the worst case. */
   fallBearingDeg: number | null;
   /** Dead load that is still to come: new roof less what is torn off (not below 0). */
@@ -123,21 +124,30 @@ export interface InServiceSlope {
  * Source: reference/deflection.ts. Correctness: tests/published/drainage-sag.test.ts
  */
 export function inServiceSlope(input: InServiceInput): InServiceSlope {
-  const { joists } = input;
-  if (joists === null) {
-    const note = 'Not known: joist span, depth and spacing.';
-    return { slopeInPerFt: null, sagToComeIn: null, note, assumed: [], source: null };
-  }
+  const known = knownJoist(input.joists);
+  if (typeof known === 'string')
+    return { slopeInPerFt: null, sagToComeIn: null, note: known, assumed: [], source: null };
   const deadPsf = Math.max(0, input.addedDeadPsf) + input.unreadDeadPsf;
   const loadPsf = joistDefaults.creepFactor * deadPsf + input.liveLoadPsf;
-  const sagToComeIn = joistSagIn(joists, loadPsf);
-  const along = alongFall(joists.directionDeg, input.fallBearingDeg);
-  const slopeInPerFt = input.slopeInPerFt - along * slopeLossInPerFt(sagToComeIn, joists.spanFt, 'uniform');
+  const sagToComeIn = joistSagIn(known, loadPsf);
+  const along = alongFall(input.joists?.directionDeg ?? null, input.fallBearingDeg);
+  const slopeInPerFt = input.slopeInPerFt - along * slopeLossInPerFt(sagToComeIn, known.spanFt, 'uniform');
   const note =
     slopeInPerFt > 0
       ? 'Slope left at the low support under the loads that are still to come.'
       : 'The low end turns uphill under the loads that are still to come: water stands there. Ask an engineer.';
   return { slopeInPerFt, sagToComeIn, note, assumed: [assumedJoists], source: sourceNote(joistDefaults) };
+}
+
+/** The joist, or what is missing of it in words. */
+function knownJoist(joists: Joists | null): Joist | string {
+  const { spanFt, depthIn, spacingIn } = joists ?? { spanFt: null, depthIn: null, spacingIn: null };
+  if (spanFt !== null && depthIn !== null && spacingIn !== null) return { spanFt, depthIn, spacingIn };
+  const missing = Object.entries({ span: spanFt, depth: depthIn, spacing: spacingIn }).flatMap(([what, value]) =>
+    value === null ? [what] : [],
+  );
+  const words = missing.length > 1 ? `${missing.slice(0, -1).join(', ')} and ${missing.at(-1)}` : missing[0];
+  return `Not known: joist ${words}.`;
 }
 
 const assumedJoists: Assumption = {

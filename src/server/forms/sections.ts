@@ -107,6 +107,7 @@ const planAndEdges: SectionSpec = {
         text('city', 'Town', 'Town, ST'),
         text('state', 'State', 'two letters'),
         text('climateZone', 'Climate zone', '4A'),
+        measure('groundSnowPsf', 'Ground snow load', 'load', 'the building office knows it; 0 where it never snows'),
         ...folded('Rain rate, where you know it', [
           measure('rain.inPerHr', 'Rate', 'rain'),
           measure('rain.durationMin', 'Lasting', 'minutes'),
@@ -198,6 +199,14 @@ const outletFields = [
   ...folded('A drain', [
     point('at', 'Where'),
     measure('sizeIn', 'Pipe size', 'thickness'),
+    measure('insertBoreIn', 'Inside of a retrofit insert', 'thickness', 'nothing where there is none'),
+    choice('strainer', 'Strainer', choices.strainers),
+    field(
+      'strainerFreeSqIn',
+      'Free area of the strainer (square inches)',
+      { kind: 'share' },
+      'all openings together: 24',
+    ),
     choice('leaderRoute', 'Is there a way down for its pipe?', choices.answers),
   ]),
   ...folded('A scupper', [
@@ -237,6 +246,12 @@ const today: SectionSpec = {
         choice('readOn', 'Read on', choices.readOnKinds),
         measure('buildUpIn', 'Thickness of everything above the deck', 'thickness'),
         yesNo('seenDryAfter48h', 'Was it seen dry two days after rain?'),
+        ...folded('Sag of the joists, where no readings were taken', [
+          measure('sag.depthIn', 'Sag at the middle of a span', 'thickness'),
+          whole('sag.spanOver', 'or as span over this number', '240'),
+          measure('sag.spanFt', 'Span', 'length'),
+          measure('sag.directionDeg', 'The joists run', 'bearing'),
+        ]),
       ],
     },
     {

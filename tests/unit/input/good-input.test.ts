@@ -25,7 +25,7 @@ test('an outline alone is a roof: everything else is not known', () => {
     version: 1,
     label: '',
     invented: false,
-    place: { city: null, state: null, rain: null, climateZone: null },
+    place: { city: null, state: null, rain: null, climateZone: null, groundSnowPsf: null },
     ruleSet: {
       building: null,
       plumbing: null,
@@ -52,6 +52,7 @@ test('an outline alone is a roof: everything else is not known', () => {
       buildUpIn: null,
       seenPonds: [],
       seenDryAfter48h: null,
+      sag: null,
     },
     covering: { kind: null, layers: null, ageYears: null },
     insulation: { targetR: null, keepExisting: null },
@@ -282,10 +283,10 @@ test('a stretch that overshoots its side by a tape error ends with the side', ()
   expect(codes(notes)).toContain('edges[0].toFt: adjusted');
 });
 
-test('joists that are known in part are left out with a note', () => {
-  const { roof, notes } = read({ deck: { joists: { spanFt: 12, depthIn: 'not known', spacingIn: 16 } } });
-  expect(roof.deck.joists).toBeNull();
-  expect(codes(notes)).toContain('deck.joists: left-out');
+test('joists may be known in part, and are not known where nothing is', () => {
+  const { roof } = read({ deck: { joists: { spanFt: 12, depthIn: 'not known', spacingIn: 16 } } });
+  expect(roof.deck.joists).toEqual({ spanFt: 12, depthIn: null, spacingIn: 16, directionDeg: null });
+  expect(read({ deck: { joists: { depthIn: 'not known' } } }).roof.deck.joists).toBeNull();
 });
 
 test('curbs may touch a wall, touch each other, or part the section in two', () => {

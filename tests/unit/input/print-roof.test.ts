@@ -12,6 +12,7 @@ import {
   pipeKinds,
   severities,
   statuses,
+  strainers,
 } from '../../../src/input/choices.ts';
 import { parseRoofText } from '../../../src/input/parse-roof.ts';
 import { printRoofFile } from '../../../src/input/print-roof.ts';
@@ -85,7 +86,12 @@ const outlet = (id: string): fc.Arbitrary<Outlet> =>
       kind: fc.constant('drain' as const),
       ...common,
       at: fc.tuple(within(0, 9), within(0, DEPTH_FT)),
-      sizeIn: or(size(12)),
+      ...{
+        sizeIn: or(fc.integer({ min: 3, max: 12 })),
+        insertBoreIn: or(fc.double({ min: 0.5, max: 2.5, noNaN: true })),
+      },
+      strainer: or(word(strainers)),
+      strainerFreeSqIn: or(fc.double({ min: 0.5, max: 500, noNaN: true })),
       leaderRoute: fc.constantFrom('yes' as const, 'no' as const, 'unknown' as const),
     }),
     fc.record({
@@ -148,27 +154,40 @@ const surface: fc.Arbitrary<Roof['existing']['surface']> = fc.oneof(
   }),
 );
 
-const existing = fc.record({
-  surface,
-  readOn: fc.constantFrom('covering' as const, 'deck' as const),
-  buildUpIn: or(size(20)),
-  seenPonds: fc.array(
-    fc.record({
-      outline: or(
-        fc.constant([
-          [1, 1],
-          [5, 1],
-          [5, 5],
-        ] as [number, number][]),
-      ),
-      at: or(place),
-      depthIn: or(size(6)),
-      hoursAfterRain: or(size(100)),
-    }),
-    { maxLength: 2 },
-  ),
-  seenDryAfter48h: or(yesNo),
-});
+const sag = fc.oneof(
+  fc.record({ depthIn: size(8), spanOver: fc.constant(null), spanFt: or(size(40)), directionDeg: or(size(360)) }),
+  fc.record({
+    depthIn: fc.constant(null),
+    spanOver: fc.integer({ min: 60, max: 720 }),
+    spanFt: or(size(40)),
+    directionDeg: or(size(360)),
+  }),
+);
+
+const existing = fc
+  .record({
+    surface,
+    sag: or(sag),
+    readOn: fc.constantFrom('covering' as const, 'deck' as const),
+    buildUpIn: or(size(20)),
+    seenPonds: fc.array(
+      fc.record({
+        outline: or(
+          fc.constant([
+            [1, 1],
+            [5, 1],
+            [5, 5],
+          ] as [number, number][]),
+        ),
+        at: or(place),
+        depthIn: or(size(6)),
+        hoursAfterRain: or(size(100)),
+      }),
+      { maxLength: 2 },
+    ),
+    seenDryAfter48h: or(yesNo),
+  })
+  .map((one) => (one.surface.kind === 'readings' ? { ...one, sag: null } : one));
 
 const finding = fc.record({
   kind: fc.constantFrom('rot', 'open-seam'),
@@ -190,6 +209,7 @@ const roof: fc.Arbitrary<Roof> = fc.record({
     state: or(fc.constantFrom('VT', 'AZ')),
     rain: or(fc.record({ inPerHr: size(10), durationMin: or(size(60)), returnYears: or(size(100)) })),
     climateZone: or(fc.constantFrom('3B', '6A')),
+    groundSnowPsf: or(size(100)),
   }),
   ruleSet: fc.record({
     building: or(fc.constant('irc-2021')),
@@ -213,7 +233,11 @@ const roof: fc.Arbitrary<Roof> = fc.record({
     kind: or(word(deckKinds)),
     thicknessIn: or(size(6)),
     liveLoadPsf: or(size(100)),
-    joists: or(fc.record({ spanFt: size(30), depthIn: size(14), spacingIn: size(32), directionDeg: or(size(360)) })),
+    joists: or(
+      fc
+        .record({ spanFt: or(size(30)), depthIn: or(size(14)), spacingIn: or(size(32)), directionDeg: or(size(360)) })
+        .filter((joists) => Object.values(joists).some((known) => known !== null)),
+    ),
   }),
   outline: fc.constant([
     [0, 0],

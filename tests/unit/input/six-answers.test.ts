@@ -56,6 +56,7 @@ test('the back section in six answers', () => {
     buildUpIn: null,
     seenPonds: [{ outline: null, at: [15, 12], depthIn: 1.5, hoursAfterRain: 48 }],
     seenDryAfter48h: null,
+    sag: null,
   });
   expect(roof.building.below).toBe('living-exposed-deck');
   expect(roof.place).toMatchObject({ city: 'Smallville', state: 'VT' });

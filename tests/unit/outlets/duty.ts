@@ -6,7 +6,13 @@ import { rules } from './rules.ts';
 /** Rain of a given hourly rate under a rule set. */
 export const rainOf = (inPerHr: number, ruleSet: RuleSet): DesignRain =>
   rainFor(
-    { city: null, state: null, rain: { inPerHr, durationMin: 60, returnYears: 100 }, climateZone: null },
+    {
+      city: null,
+      state: null,
+      rain: { inPerHr, durationMin: 60, returnYears: 100 },
+      climateZone: null,
+      groundSnowPsf: null,
+    },
     ruleSet,
   );
 

@@ -11,6 +11,7 @@ const at = (city: string | null, state: string | null = null, rain: Rain | null 
   state,
   rain,
   climateZone: null,
+  groundSnowPsf: null,
 });
 
 describe('finding the town', () => {
