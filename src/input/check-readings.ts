@@ -1,5 +1,7 @@
-import { GRID_FT, isInside } from '../core/geometry/vector.ts';
-import type { Curb, ExistingSurface, Ring } from '../core/roof.ts';
+import { distanceFt, isInside } from '../core/geometry/vector.ts';
+import type { Curb, ExistingSurface, Point, Ring, StringLine } from '../core/roof.ts';
+import { usualError } from '../core/site/instruments.ts';
+import { heightsRead, spotKey, underString } from '../core/site/readings.ts';
 import { decimalInches, plainNumber } from '../units/print.ts';
 import { distanceToRingFt, isWithin } from './check-places.ts';
 import type { Placed } from './placed.ts';
@@ -14,6 +16,15 @@ const AT_THE_EDGE_FT = 0.05;
 
 const path = 'existing.readings';
 
+/** Why a spot cannot be a reading's: off the section or on a curb; null where it can. */
+function whyNotThere(at: Point, outline: Ring | null, curbs: readonly Placed<Curb>[]): string | null {
+  if (outline && !isWithin(at, outline, AT_THE_EDGE_FT)) return 'is outside the outline';
+  const curb = curbs.find(
+    ({ item }) => isInside(at, [item.outline]) && distanceToRingFt(at, item.outline) > AT_THE_EDGE_FT,
+  );
+  return curb ? `is on curb "${curb.item.id}"` : null;
+}
+
 function keepInside(
   readings: readonly Reading[],
   outline: Ring | null,
@@ -21,24 +32,70 @@ function keepInside(
   log: InputLog,
 ): Reading[] {
   return readings.filter(([x, y], i) => {
-    if (outline && !isWithin([x, y], outline, AT_THE_EDGE_FT)) {
-      log.note(
-        under(path, i),
-        'left-out',
-        `the reading at ${placeText([x, y])} is outside the outline and is left out`,
-      );
+    const why = whyNotThere([x, y], outline, curbs);
+    if (why === null) return true;
+    log.note(under(path, i), 'left-out', `the reading at ${placeText([x, y])} ${why} and is left out`);
+    return false;
+  });
+}
+
+const stringPath = 'existing.strings';
+
+/** A string with the readings that lie on it and on the section. */
+function checkString(
+  string: StringLine,
+  at: string,
+  outline: Ring | null,
+  curbs: readonly Placed<Curb>[],
+  log: InputLog,
+): StringLine {
+  const lengthFt = distanceFt(string.from, string.to);
+  if (lengthFt < AT_THE_EDGE_FT) {
+    log.problem(under(at, 'to'), 'zero-length', 'both ends of the string are at one place.', {
+      got: placeText(string.to),
+      instead: 'the place where its other end is tied',
+    });
+    return { ...string, readings: [] };
+  }
+  const spots = underString(string);
+  const kept = string.readings.filter(([alongFt], i) => {
+    const path = under(under(at, 'readings'), i);
+    if (alongFt > lengthFt + AT_THE_EDGE_FT) {
+      log.problem(path, 'outside', `${plainNumber(alongFt, 2)} ft is beyond the string's end.`, {
+        got: plainNumber(alongFt, 2),
+        instead: `a distance up to ${plainNumber(lengthFt, 2)} ft, its length`,
+      });
       return false;
     }
-    const curb = curbs.find(
-      ({ item }) => isInside([x, y], [item.outline]) && distanceToRingFt([x, y], item.outline) > AT_THE_EDGE_FT,
-    );
-    if (!curb) return true;
-    log.note(
-      under(path, i),
-      'left-out',
-      `the reading at ${placeText([x, y])} is on curb "${curb.item.id}" and is left out`,
-    );
+    const why = whyNotThere(spots[i].at, outline, curbs);
+    if (why === null) return true;
+    log.note(path, 'left-out', `the reading ${plainNumber(alongFt, 2)} ft along the string ${why} and is left out`);
     return false;
+  });
+  return { ...string, readings: kept };
+}
+
+/** Spots under strings that something else was read at too, and came out otherwise by more than two readings may differ. */
+function checkCrossings(surface: Readings, log: InputLog): void {
+  const mayDifferIn = 2 * (surface.errorIn ?? usualError(surface).errorIn);
+  const first = new Map(heightsRead({ ...surface, strings: [] }).map(({ at, zIn }) => [spotKey(at), zIn]));
+  surface.strings.forEach((string, i) => {
+    underString(string).forEach(({ at, zIn }, k) => {
+      const other = first.get(spotKey(at));
+      if (other === undefined) first.set(spotKey(at), zIn);
+      else if (Math.abs(other - zIn) > mayDifferIn) {
+        const both = `${decimalInches(other, 3)} and ${decimalInches(zIn, 3)}`;
+        log.problem(
+          under(under(under(stringPath, i), 'readings'), k),
+          'ask',
+          `the readings at ${placeText(at)} disagree: they give the heights ${both}.`,
+          {
+            got: both,
+            instead: 'the one that is right; read the spot again',
+          },
+        );
+      }
+    });
   });
 }
 
@@ -73,7 +130,7 @@ function settleSpot(spot: readonly Reading[], errorIn: number | null, log: Input
   return [x, y, mean];
 }
 
-/** Level readings that lie on the section, one per place. Rod readings stay as they are written. */
+/** Readings that lie on the section, one per place, as they are written: heights come from them in the core. */
 export function checkReadings(
   surface: Readings,
   outline: Ring | null,
@@ -82,7 +139,7 @@ export function checkReadings(
 ): Readings {
   const spots = new Map<string, Reading[]>();
   for (const reading of keepInside(surface.readings, outline, curbs, log)) {
-    const key = `${Math.round(reading[0] / GRID_FT)} ${Math.round(reading[1] / GRID_FT)}`;
+    const key = spotKey([reading[0], reading[1]]);
     const spot = spots.get(key);
     if (spot) spot.push(reading);
     else spots.set(key, [reading]);
@@ -90,5 +147,8 @@ export function checkReadings(
   const readings = [...spots.values()].map((spot) =>
     spot.length === 1 ? spot[0] : settleSpot(spot, surface.errorIn, log),
   );
-  return { ...surface, readings };
+  const strings = surface.strings.map((string, i) => checkString(string, under(stringPath, i), outline, curbs, log));
+  const checked = { ...surface, readings, strings };
+  checkCrossings(checked, log);
+  return checked;
 }

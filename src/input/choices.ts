@@ -9,6 +9,7 @@ import type {
   OpeningKind,
   OutletRole,
   PipeKind,
+  ReadingSense,
   StrainerKind,
 } from '../core/roof.ts';
 
@@ -122,9 +123,10 @@ export const readOnKinds: Words<'covering' | 'deck'> = {
   deck: 'heights measured from the bare deck',
 };
 
-export const senses: Words<'height' | 'rod'> = {
-  height: 'a higher reading is a higher point',
-  rod: 'a higher reading on the rod is a lower point',
+export const senses: Words<ReadingSense> = {
+  height: 'heights: a higher reading is a higher point',
+  rod: 'laser and rod: a higher reading on the rod is a lower point',
+  'water-level': 'water level: a higher mark on the moved tube is a lower point',
 };
 
 export const severities: Words<'slight' | 'plain' | 'severe'> = {

@@ -10,7 +10,8 @@ const keepEmpty = new Set(['downspouts', 'gutter']);
 const keyOrder = [
   ...['version', 'label', 'invented', 'id', 'side', 'kind', 'at', 'place', 'ruleSet', 'building', 'deck', 'outline'],
   ...['alongFt', 'fromFt', 'toFt', 'edges', 'curbs', 'pipes', 'inflows', 'outlets', 'existing', 'surface', 'planes'],
-  ...['readings', 'sense', 'errorIn', 'covering', 'insulation', 'slopeRule', 'removedIn', 'wind', 'findings'],
+  ...['readings', 'sense', 'referenceIn', 'strings', 'errorIn', 'covering', 'insulation', 'slopeRule', 'removedIn'],
+  ...['wind', 'findings'],
   ...['preferences', 'role', 'status', 'mayDrain', 'city', 'state', 'rain', 'climateZone', 'inPerHr'],
 ];
 
@@ -50,6 +51,14 @@ const bothEnds = (heights: readonly [number, number] | null) =>
 
 const edgeOf = (edge: Edge) => ({ ...edge, topIn: bothEnds(edge.topIn), clearIn: bothEnds(edge.clearIn) });
 
+type Readings = Extract<ExistingSurface, { kind: 'readings' }>;
+
+const readingsObject = ({ kind: _, sense, ...rest }: Readings): object => ({
+  ...rest,
+  // Strings count one way only: a sense is said where there are readings at spots.
+  sense: rest.readings.length > 0 ? sense : null,
+});
+
 function surfaceOf(surface: ExistingSurface): object {
   switch (surface.kind) {
     case 'level':
@@ -64,7 +73,7 @@ function surfaceOf(surface: ExistingSurface): object {
         })),
       };
     case 'readings':
-      return { readings: surface.readings, sense: surface.sense, errorIn: surface.errorIn };
+      return readingsObject(surface);
   }
 }
 

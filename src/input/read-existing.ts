@@ -1,17 +1,9 @@
 import type { DeckPlane, Existing, ExistingSurface, JoistSag, SeenPond } from '../core/roof.ts';
 import { type InputLog, under } from './problems.ts';
 import { PartReader, readAs } from './read-measures.ts';
+import { readPlaceAndHeight, readReadings } from './read-readings.ts';
 import { readRing } from './ring.ts';
 import type { RawExisting, RawPlane, RawSag, RawSeenPond } from './schema.ts';
-
-type Heights = readonly [xFt: number, yFt: number, valueIn: number];
-
-function readPlaceAndHeight(raw: readonly (number | string)[], path: string, log: InputLog): Heights | null {
-  const x = readAs(raw[0], 'coordinate', under(path, 0), log);
-  const y = readAs(raw[1], 'coordinate', under(path, 1), log);
-  const z = readAs(raw[2], 'height', under(path, 2), log);
-  return x === null || y === null || z === null ? null : [x, y, z];
-}
 
 function readPlane(raw: RawPlane, path: string, log: InputLog): DeckPlane | null {
   const read = new PartReader(raw, path, log);
@@ -34,41 +26,20 @@ function readSeenPond(raw: RawSeenPond, path: string, log: InputLog): SeenPond {
   };
 }
 
-/** Which way the values of readings count; asked where nothing tells it, because the wrong way turns ponds into humps. */
-function readSense(raw: RawExisting, readings: readonly Heights[], path: string, log: InputLog): 'height' | 'rod' {
-  if (raw.sense) return raw.sense;
-  if (readings.some(([, , value]) => value < 0)) {
-    log.note(under(path, 'sense'), 'default', 'not given; values below zero are heights', 'height');
-    return 'height';
-  }
-  log.problem(under(path, 'sense'), 'ask', 'it is not said which way the readings count.', {
-    proposals: [
-      { value: 'height', unit: '', text: '"height" (a higher value is a higher point)' },
-      { value: 'rod', unit: '', text: '"rod" (a higher value is a lower point)' },
-    ],
-  });
-  return 'height';
-}
-
 function readSurface(raw: RawExisting, path: string, log: InputLog): ExistingSurface {
   const planes = raw.planes ?? [];
-  const readings = raw.readings ?? [];
+  const isRead = (raw.readings ?? []).length + (raw.strings ?? []).length > 0;
   const given = [
     raw.surface ? 'surface' : null,
     planes.length > 0 ? 'planes' : null,
-    readings.length > 0 ? 'readings' : null,
+    isRead ? 'readings' : null,
   ].filter((key) => key !== null);
   if (given.length > 1) {
     log.problem(path, 'conflict', `the surface is given ${given.length} times: ${given.join(' and ')}.`, {
       instead: 'only one of them; readings say most',
     });
   }
-  if (readings.length > 0) {
-    const read = readings.map((reading, i) => readPlaceAndHeight(reading, under(under(path, 'readings'), i), log));
-    const usable = read.filter((reading) => reading !== null);
-    const errorIn = readAs(raw.errorIn, 'thickness', under(path, 'errorIn'), log);
-    return { kind: 'readings', readings: usable, sense: readSense(raw, usable, path, log), errorIn };
-  }
+  if (isRead) return readReadings(raw, path, log);
   if (planes.length > 0) {
     const read = planes.map((plane, i) => readPlane(plane, under(under(path, 'planes'), i), log));
     return { kind: 'planes', planes: read.filter((plane) => plane !== null) };

@@ -1,4 +1,5 @@
 import type { Existing, Roof } from '../core/roof.ts';
+import { heightsRead } from '../core/site/readings.ts';
 import { checkReadings } from './check-readings.ts';
 import { sideExists } from './check-sides.ts';
 import type { Placed, PlanParts } from './placed.ts';
@@ -26,7 +27,7 @@ function readSurfaceOn(plan: PlanParts, file: RawFile, log: InputLog): Existing 
   const { surface } = existing;
   if (surface.kind === 'readings') {
     const kept = checkReadings(surface, plan.outline, plan.curbs, log);
-    return { ...existing, surface: kept.readings.length > 0 ? kept : { kind: 'unknown' } };
+    return { ...existing, surface: heightsRead(kept).length > 0 ? kept : { kind: 'unknown' } };
   }
   if (surface.kind === 'planes') {
     surface.planes.forEach(({ fallsToward }, i) => {

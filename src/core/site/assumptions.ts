@@ -1,5 +1,6 @@
 import type { Assumption } from '../report/types.ts';
 import type { Below, CoveringKind, DeckKind, Roof } from '../roof.ts';
+import { stringAssumptions, usualError } from './instruments.ts';
 
 /** What the core works with where the roof file is silent. Every value used is listed, none is used in silence. */
 export interface Given {
@@ -34,6 +35,12 @@ export function assume(roof: Roof): { given: Given; assumed: Assumption[] } {
     if (value !== null) return value;
     assumed.push({ path, value: `${otherwise}${unit}`, because, findOut });
     return otherwise;
+  }
+  function readingErrorIn(): number {
+    const { surface } = roof.existing;
+    if (surface.kind !== 'readings') return 0;
+    const { errorIn, because } = usualError(surface);
+    return or(surface.errorIn, errorIn, 'existing.errorIn', because, 'read one spot three times', ' in');
   }
   const onDeck = roof.existing.readOn === 'deck';
   const buildUpIn = onDeck
@@ -91,10 +98,7 @@ export function assume(roof: Roof): { given: Given; assumed: Assumption[] } {
     ),
     layers: or(roof.covering.layers, 1, 'covering.layers', 'the layers were not counted', 'cut a core'),
     heightFt: or(roof.building.heightFt, 10, 'building.heightFt', 'one storey', 'a tape at the fascia', ' ft'),
-    readingErrorIn:
-      roof.existing.surface.kind === 'readings'
-        ? or(roof.existing.surface.errorIn, 1 / 16, 'existing.errorIn', 'usual for a builder’s laser', null, ' in')
-        : 0,
+    readingErrorIn: readingErrorIn(),
   };
-  return { given, assumed };
+  return { given, assumed: [...assumed, ...stringAssumptions(roof)] };
 }

@@ -5,6 +5,7 @@ import type { Outlet, Point, Ring, Roof } from '../roof.ts';
 import { type Patch, raisedBy } from '../surface/patch.ts';
 import { assume, type Given } from './assumptions.ts';
 import { onSide, type SiteEdge, siteEdges } from './edges.ts';
+import { readingsOf } from './readings.ts';
 import { type MeasuredSurface, measuredSurface } from './surface-of.ts';
 
 /** One roof section made ready for water: ground, edges, what is assumed. */
@@ -27,7 +28,6 @@ export function outletPoint(roof: Roof, outlet: Outlet): Point {
 
 /** Every point that must be a vertex: outlets, ends of edges and openings, readings. */
 function knots(roof: Roof, edges: readonly SiteEdge[]): Point[] {
-  const readings = roof.existing.surface.kind === 'readings' ? roof.existing.surface.readings : [];
   return [
     ...roof.outlets.map((outlet) => outletPoint(roof, outlet)),
     ...edges.flatMap(({ from, to }) => [from, to]),
@@ -36,7 +36,7 @@ function knots(roof: Roof, edges: readonly SiteEdge[]): Point[] {
         [opening.fromFt, opening.toFt].flatMap((ft) => (ft === null ? [] : [onSide(roof.outline, edge.side, ft)])),
       ),
     ),
-    ...readings.map(([x, y]): Point => [x, y]),
+    ...readingsOf(roof).map(({ at }) => at),
   ];
 }
 

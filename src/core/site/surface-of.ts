@@ -7,7 +7,7 @@ import { bearingVector, dot, isInside, orient } from '../geometry/vector.ts';
 import type { Assumption } from '../report/types.ts';
 import type { DeckPlane, Point, Ring, Roof } from '../roof.ts';
 import type { Patch } from '../surface/patch.ts';
-import { between, type Reading } from './readings.ts';
+import { between, type Reading, readingsOf } from './readings.ts';
 
 /** The surface as it was measured (heights above the file's height zero). */
 export interface MeasuredSurface {
@@ -33,14 +33,6 @@ const findPatch = (patches: readonly Patch[]): ((p: Point) => number) => {
     return hit === undefined ? 0 : heightIn(hit.plane, p);
   };
 };
-
-/** Readings as heights: a rod reading is turned over (a longer rod is a lower spot). */
-export function readingsOf(roof: Roof): Reading[] {
-  const { surface } = roof.existing;
-  if (surface.kind !== 'readings') return [];
-  const zero = surface.sense === 'rod' ? Math.max(...surface.readings.map((r) => r[2])) : 0;
-  return surface.readings.map(([x, y, value]) => ({ at: [x, y], zIn: surface.sense === 'rod' ? zero - value : value }));
-}
 
 /** The measured surface over the section. Unknown is taken as level, and listed. */
 export function measuredSurface(roof: Roof, section: Section): MeasuredSurface {

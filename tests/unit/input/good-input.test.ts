@@ -217,6 +217,8 @@ test('readings: outside ones are named and left out, rod values stay as they are
       [5, 5, 48.05],
     ],
     sense: 'rod',
+    referenceIn: null,
+    strings: [],
     errorIn: 0.0625,
   });
   expect(notes.filter(({ path }) => path.startsWith('existing')).map(({ message }) => message)).toEqual([

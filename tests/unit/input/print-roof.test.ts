@@ -10,6 +10,7 @@ import {
   openingKinds,
   outletRoles,
   pipeKinds,
+  senses,
   severities,
   statuses,
   strainers,
@@ -142,16 +143,45 @@ const plane = fc.record({
   through: or(fc.tuple(within(0, LENGTH_FT), within(0, DEPTH_FT), size(10))),
 });
 
+const spots = fc.uniqueArray(reading, { minLength: 1, maxLength: 12, selector: ([x, y]) => `${x} ${y}` });
+
+const spotReadings = fc
+  .record({
+    kind: fc.constant('readings' as const),
+    readings: spots,
+    sense: word(senses),
+    referenceIn: or(size(40)),
+    strings: fc.constant([]),
+    errorIn: or(size(1)),
+  })
+  .map((one) => ({ ...one, referenceIn: one.sense === 'water-level' ? one.referenceIn : null }));
+
+/** Strings north of the curbs, each on a line of its own. */
+const string = (at: number) =>
+  fc.record({
+    from: fc.constant([1, 25 + at] as [number, number]),
+    to: fc.constant([39, 25 + at] as [number, number]),
+    fromIn: size(12),
+    toIn: size(12),
+    sagIn: or(size(1)),
+    readings: fc.uniqueArray(fc.tuple(within(0, 38), size(10)), { minLength: 1, maxLength: 5, selector: ([ft]) => ft }),
+  });
+
+const stringReadings = fc.record({
+  kind: fc.constant('readings' as const),
+  readings: fc.constant([]),
+  sense: fc.constant('height' as const),
+  referenceIn: fc.constant(null),
+  strings: fc.tuple(string(0), string(1)),
+  errorIn: or(size(1)),
+});
+
 const surface: fc.Arbitrary<Roof['existing']['surface']> = fc.oneof(
   fc.constant({ kind: 'level' as const }),
   fc.constant({ kind: 'unknown' as const }),
   fc.record({ kind: fc.constant('planes' as const), planes: fc.array(plane, { minLength: 1, maxLength: 3 }) }),
-  fc.record({
-    kind: fc.constant('readings' as const),
-    readings: fc.uniqueArray(reading, { minLength: 1, maxLength: 12, selector: ([x, y]) => `${x} ${y}` }),
-    sense: fc.constantFrom('height' as const, 'rod' as const),
-    errorIn: or(size(1)),
-  }),
+  spotReadings,
+  stringReadings,
 );
 
 const sag = fc.oneof(
