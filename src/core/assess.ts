@@ -14,6 +14,7 @@ import { membraneFacts, perimeterOf, safetyFacts } from './report/facts.ts';
 import { siteFindings } from './report/findings.ts';
 import { headlineOf } from './report/headline.ts';
 import { planReport } from './report/plan.ts';
+import { ruleComparison } from './report/rule-comparison.ts';
 import type { AsBuiltReport, Assessment, Assumption, Budget, ExistingReport, Finding, Layout } from './report/types.ts';
 import type { Outlet, Roof } from './roof.ts';
 import type { RuleSet } from './rule-set.ts';
@@ -240,5 +241,15 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
       ({ path, value }) => `${path}|${value}`,
     ),
     workings: [...old.workings, ...overflow.workings],
+    ruleComparison: ruleComparison({
+      site,
+      ruleSet,
+      existing: old.report,
+      chosen,
+      verdictUnder: old.verdictUnder,
+      outletsUnder: old.outletsUnder,
+      overflowUnder: (set, storm) =>
+        overflowOf({ ...context, ruleSet: set, rain: storm }, chosen ?? old.report, chosen !== null),
+    }),
   };
 }

@@ -5,6 +5,7 @@ import { slopeInPerFt } from '../geometry/plane.ts';
 import { distanceFt } from '../geometry/vector.ts';
 import type { DesignRain } from '../outlets/rain.ts';
 import { rateOutlets } from '../outlets/rate-all.ts';
+import { withLoads } from '../report/outlet-loads.ts';
 import type { FacetReport, Layout, Rejection } from '../report/types.ts';
 import { areaReports, arrowsOf, creaseReports, flatReports, pondReport } from '../report/water.ts';
 import type { Point } from '../roof.ts';
@@ -143,7 +144,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     inServiceSlopeInPerFt: service.slopeInPerFt,
     inServiceNote: service.note,
     valleyGrade: gradeOf(judgement.leastValleySlopeInPerFt, site.given.valleyInPerFt),
-    outlets: rated.reports,
+    outlets: withLoads(rated.reports, rated.ratings, ({ role }) => (role === 'primary' ? 0 : null)),
     areas: areaReports(judgement),
     newOutlets:
       plan.newEdges.size +

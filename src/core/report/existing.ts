@@ -4,11 +4,12 @@ import type { Judgement } from '../drainage/judge.ts';
 import { judge } from '../drainage/judge.ts';
 import { differenceErrorIn, slopeErrorInPerFt } from '../drainage/reading-error.ts';
 import { coveringClassOf } from '../drainage/slope-rule.ts';
-import { type ReadingError, seenAfter48h, verdictOf } from '../drainage/verdict.ts';
+import { type ReadingError, seenAfter48h, type VerdictOf, verdictOf } from '../drainage/verdict.ts';
 import { planeOfTriangle, slopeInPerFt } from '../geometry/plane.ts';
 import { centroid } from '../geometry/vector.ts';
 import { groundsOf } from '../layout/ground.ts';
 import { levelAreas } from '../layout/level-areas.ts';
+import { liveLoadOf } from '../outlets/live-load.ts';
 import { loadLadder, type SpillPlace } from '../outlets/load-ladder.ts';
 import type { DesignRain } from '../outlets/rain.ts';
 import { rateOutlets } from '../outlets/rate-all.ts';
@@ -18,9 +19,10 @@ import type { Site } from '../site/site.ts';
 import { meshOf, type SurfaceMesh } from '../surface/mesh.ts';
 import type { Patch } from '../surface/patch.ts';
 import { type EdgeTrouble, edgeFindings, edgeFirstWords } from './edge-findings.ts';
+import { withLoads } from './outlet-loads.ts';
 import { outsideWater, phasingFindings } from './outside-water.ts';
 import { surfaceFindings } from './surface-findings.ts';
-import type { Assumption, ExistingReport, Finding, Working } from './types.ts';
+import type { Assumption, ExistingReport, Finding, OutletReport, Working } from './types.ts';
 import { areaReports, arrowsOf, flatReports, pondReport, trianglesOf } from './water.ts';
 import { placeWords } from './words.ts';
 
@@ -117,6 +119,15 @@ export interface ExistingResult {
   findings: readonly Finding[];
   assumed: readonly Assumption[];
   workings: readonly Working[];
+  /** The same surface under another rule set, its limits of standing water kept. */
+  verdictUnder: (other: RuleSet) => VerdictOf;
+  /** The same outlets under another rule set. */
+  outletsUnder: (other: RuleSet, otherRain: DesignRain) => readonly OutletReport[];
+}
+
+/** Height of an outlet's inlet above the roof there: a primary one of which nothing is said is level with it. */
+function inletIn({ roof }: Site, id: string, role: OutletReport['role']): number | null {
+  return roof.outlets.find((outlet) => outlet.id === id)?.inletIn ?? (role === 'primary' ? 0 : null);
 }
 
 /** The roof as it is: where water stands and why, what its outlets carry, and the verdict under the rule set. */
@@ -131,17 +142,19 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
   const error = readingError(site, judgement);
   const edges = edgesOf(site, judgement, ruleSet.birdBathIn);
   const open = site.edges.filter(isOpenEdge);
-  const rated = rateOutlets(site, judgement, site.roof.outlets, open, new Set(), ruleSet, rain);
-  const verdict = verdictOf({
+  const rateAs = (set: RuleSet, storm: DesignRain) =>
+    rateOutlets(site, judgement, site.roof.outlets, open, new Set(), set, storm);
+  const rated = rateAs(ruleSet, rain);
+  const verdictInput = {
     existing: site.roof.existing,
     judgement,
     ponds,
     covering: site.given.covering,
     strict: site.given.strict,
-    ruleSet,
     openChoice: openChoice(site, judgement, ruleSet.birdBathIn),
     error,
-  });
+  };
+  const live = liveLoadOf(site.roof.deck.liveLoadPsf);
   const ladder = loadLadder({
     where: 'the section',
     lowPointIn: Math.min(...judgement.mesh.z),
@@ -151,17 +164,18 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
   const fitted = groundsOf(site).find(({ how }) => how !== 'as-read');
   const areaSqFt = site.section.areaSqFt;
   const report: ExistingReport = {
-    ...verdict,
+    ...verdictOf({ ...verdictInput, ruleSet }),
     leastFaceSlopeInPerFt: judgement.leastFaceSlopeInPerFt,
     leastValleySlopeInPerFt: judgement.leastValleySlopeInPerFt,
     ponds,
     flats: flatReports(judgement),
     undrainedAreaSqFt: judgement.flats.areaSqFt + judgement.trappedSqFt,
-    outlets: rated.reports,
+    outlets: withLoads(rated.reports, rated.ratings, ({ id, role }) => inletIn(site, id, role)),
     areas: areaReports(judgement),
     surface: trianglesOf(judgement),
     arrows: arrowsOf(judgement, areaSqFt / 80),
     loads: ladder.steps,
+    liveLoad: { psf: live.psf, assumed: live.assumed.length > 0 },
     levelling:
       fitted === undefined ? null : { volumeBoardFt: fitted.levellingBoardFt, greatestIn: fitted.greatestFillIn },
     slopeErrorInPerFt: error?.slopeInPerFt ?? null,
@@ -188,5 +202,7 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
     ],
     assumed: [...rated.assumed, ...ladder.assumed, ...(level === null ? [] : [level.assumed])],
     workings: [...rated.workings, ...outside.workings],
+    verdictUnder: (other) => verdictOf({ ...verdictInput, ruleSet: other }),
+    outletsUnder: (other, otherRain) => rateAs(other, otherRain).reports,
   };
 }

@@ -176,6 +176,67 @@ export interface RuleStanding {
   source: SourceNote;
 }
 
+/** How one roof stands under one building code, its plumbing code and local amendments kept. */
+export interface BuildingStanding {
+  id: string;
+  title: string;
+  /** The code that the roof file names, or the default. */
+  own: boolean;
+  /** Margin over the least slope: negative = short by so much; null = no slope is known. */
+  slopes: readonly {
+    stage: RuleStanding['stage'];
+    limitInPerFt: number;
+    todayMarginInPerFt: number | null;
+    todayPasses: boolean | null;
+    plannedMarginInPerFt: number | null;
+    plannedPasses: boolean | null;
+  }[];
+  slopeSource: SourceNote;
+  verdict: Verdict;
+  why: string;
+  slopeException: { applies: boolean; why: string; source: SourceNote | null };
+  overflow: { required: boolean; note: string; source: SourceNote };
+  scupper: { text: string; needs: string; source: SourceNote };
+  rain: { overflowInPerHr: number; basis: string; source: SourceNote };
+}
+
+/** How one roof stands under one plumbing code, its building code and local amendments kept. */
+export interface PlumbingStanding {
+  id: string;
+  title: string;
+  own: boolean;
+  /** Generation of pipe tables. */
+  pipes: string;
+  source: SourceNote;
+  primaryRain: { inPerHr: number; text: string; source: SourceNote };
+  overflowRain: { inPerHr: number; text: string; source: SourceNote };
+  walls: { text: string; addedSqFt: number; source: SourceNote };
+  scupper: { text: string; needs: string; source: SourceNote };
+  /** Of all primary outlets there now, and how many of them carry theirs. */
+  flowGpm: number;
+  carrying: number;
+  short: number;
+  notKnown: number;
+}
+
+/** Least width of an overflow scupper for a drain, by the readings that inspectors take of "three times its size". */
+export interface ScupperReadings {
+  drainSizeIn: number;
+  heightIn: number;
+  threeAreasIn: number;
+  threeDiametersIn: number;
+  circumferenceIn: number;
+}
+
+/** One roof under all rule sets that are held. */
+export interface RuleComparison {
+  todayInPerFt: number | null;
+  plannedInPerFt: number | null;
+  buildings: readonly BuildingStanding[];
+  plumbings: readonly PlumbingStanding[];
+  scupperReadings: ScupperReadings | null;
+}
+
 /** How much height there is at a place before something is drowned, over the bare deck and over the old covering. */
 export interface Budget {
   id: string;
@@ -448,6 +509,8 @@ export interface Assessment {
   findings: readonly Finding[];
   assumed: readonly Assumption[];
   workings: readonly Working[];
+  /** The same roof under the other codes that are held. */
+  ruleComparison?: RuleComparison;
 }
 
 /** The roof as it was laid, by the heights that were read at the check points. */
