@@ -3,12 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { NOWHERE } from '../../src/core/drainage/areas.ts';
 import { type Judgement, judge } from '../../src/core/drainage/judge.ts';
 import { planeOfTriangle } from '../../src/core/geometry/plane.ts';
-import { triangulate } from '../../src/core/geometry/triangulation.ts';
+import { nextSlot, triangulate, twinSlot } from '../../src/core/geometry/triangulation.ts';
 import { distanceFt, isInside, signedAreaSqFt } from '../../src/core/geometry/vector.ts';
 import type { Point } from '../../src/core/roof.ts';
 import { between } from '../../src/core/site/readings.ts';
 import type { Offer } from '../../src/core/surface/flood.ts';
-import { meshOf, nextSlot, type SurfaceMesh, twinSlot } from '../../src/core/surface/mesh.ts';
+import { meshOf, type SurfaceMesh } from '../../src/core/surface/mesh.ts';
 import type { Patch } from '../../src/core/surface/patch.ts';
 import { gridLevels } from './grid-flood.ts';
 

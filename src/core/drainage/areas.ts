@@ -1,10 +1,11 @@
 import { type Convex, cut, isSliver } from '../geometry/convex.ts';
 import { slopeInPerFt } from '../geometry/plane.ts';
+import { nextSlot, twinSlot } from '../geometry/triangulation.ts';
 import { cross, distanceFt, signedAreaSqFt } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
 import { LEVEL_IN_PER_FT, runsAgainst } from '../surface/creases.ts';
 import type { Flood, Offer } from '../surface/flood.ts';
-import { nextSlot, type SurfaceMesh, twinSlot } from '../surface/mesh.ts';
+import type { SurfaceMesh } from '../surface/mesh.ts';
 
 /** Water that no outlet takes. */
 export const NOWHERE = '';

@@ -1,6 +1,7 @@
+import { nextSlot } from '../geometry/triangulation.ts';
 import { distanceFt, orient } from '../geometry/vector.ts';
 import { runsAgainst } from '../surface/creases.ts';
-import { nextSlot, type SurfaceMesh } from '../surface/mesh.ts';
+import type { SurfaceMesh } from '../surface/mesh.ts';
 
 /** Less than this away from an edge is within any reading. */
 const LEAST_BACKFALL_IN_PER_FT = 0.02;

@@ -1,7 +1,8 @@
 import { heightIn, type Plane } from '../geometry/plane.ts';
+import { nextSlot } from '../geometry/triangulation.ts';
 import { centroid, distanceFt, isInside, signedAreaSqFt } from '../geometry/vector.ts';
 import type { Point, Ring } from '../roof.ts';
-import { nextSlot, type SurfaceMesh } from '../surface/mesh.ts';
+import type { SurfaceMesh } from '../surface/mesh.ts';
 
 /** One plane of a surface with its outline: triangles of one outlet and one plane that hang together. */
 export interface Facet {

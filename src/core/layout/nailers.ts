@@ -1,8 +1,8 @@
+import { nextSlot } from '../geometry/triangulation.ts';
 import { distanceFt } from '../geometry/vector.ts';
 import type { NailerPiece } from '../report/types.ts';
 import type { Point } from '../roof.ts';
 import type { Site } from '../site/site.ts';
-import { nextSlot } from '../surface/mesh.ts';
 import type { Built } from './build.ts';
 
 /** Wood at the edges: its height at both ends of every straight stretch. */

@@ -1,7 +1,8 @@
+import { nextSlot } from '../geometry/triangulation.ts';
 import { distanceFt, between as pointBetween } from '../geometry/vector.ts';
 import type { Outlet, Point } from '../roof.ts';
 import type { Offer } from '../surface/flood.ts';
-import { nextSlot, type SurfaceMesh } from '../surface/mesh.ts';
+import type { SurfaceMesh } from '../surface/mesh.ts';
 import { edgeAt, onSide, type SiteEdge, sideLengthFt, valueAlong } from './edges.ts';
 import { outletPoint, type Site } from './site.ts';
 

@@ -1,7 +1,8 @@
 import { creaseSlopeInPerFt, heightIn, slopeInPerFt } from '../geometry/plane.ts';
+import { nextSlot, twinSlot } from '../geometry/triangulation.ts';
 import { distanceFt } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
-import { nextSlot, type SurfaceMesh, twinSlot } from './mesh.ts';
+import type { SurfaceMesh } from './mesh.ts';
 
 export type CreaseKind = 'valley' | 'ridge' | 'wall';
 

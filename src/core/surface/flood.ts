@@ -1,4 +1,5 @@
-import { nextSlot, type SurfaceMesh } from './mesh.ts';
+import { nextSlot } from '../geometry/triangulation.ts';
+import type { SurfaceMesh } from './mesh.ts';
 
 /** A way out at a vertex: water leaves once it stands at this level there. */
 export interface Offer {

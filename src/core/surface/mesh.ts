@@ -190,18 +190,3 @@ function withHeights(
   }
   return { points, z, corners, across, patch };
 }
-
-/** The edge slot that starts at a slot's corner ends at this slot's corner. */
-export const nextSlot = (slot: number): number => (slot % 3 === 2 ? slot - 2 : slot + 1);
-
-/** The slot of the same edge in the neighbouring triangle, or -1 at the boundary. */
-export function twinSlot(mesh: SurfaceMesh, slot: number): number {
-  const other = mesh.across[slot];
-  if (other < 0) return -1;
-  const end = mesh.corners[nextSlot(slot)];
-  for (let k = 0; k < 3; k++) {
-    const candidate = 3 * other + k;
-    if (mesh.corners[candidate] === end && mesh.corners[nextSlot(candidate)] === mesh.corners[slot]) return candidate;
-  }
-  return -1;
-}
