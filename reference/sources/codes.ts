@@ -69,6 +69,11 @@ export const codeSources = {
     edition: '2021',
   },
   'cpc-2010': { title: 'California Plumbing Code', publisher: 'State of California', edition: '2010' },
+  'chicago-18-29': {
+    title: 'Municipal Code of Chicago, chapter 18-29 (plumbing), roof drains and strainers',
+    publisher: 'City of Chicago',
+    edition: 'as read on a public code page',
+  },
   'nspc-2006': { title: 'National Standard Plumbing Code', publisher: 'trade association', edition: '2006' },
   'nspc-2015': {
     title: 'National Standard Plumbing Code, Appendix A',
@@ -99,6 +104,16 @@ export const codeSources = {
     title: 'ASCE 7-16, chapter 8 (rain loads)',
     publisher: 'American Society of Civil Engineers',
     edition: '2016',
+  },
+  'asce-7-16-snow': {
+    title: 'ASCE 7-16, chapter 7 (snow loads)',
+    publisher: 'American Society of Civil Engineers',
+    edition: '2016',
+  },
+  'drift-example': {
+    title: 'Roof-step snow drift worked under ASCE 7-16 and 7-22, article of a structural engineer',
+    publisher: 'engineering office',
+    edition: null,
   },
   'asce-7-22': {
     title: 'ASCE 7-22, chapter 8 (rain loads), as described in an engineering magazine',

@@ -1,4 +1,7 @@
-import type { Finding } from '../report/types.ts';
+import type { Cited } from '../../../reference/sources.ts';
+import { plainNumber } from '../../units/print.ts';
+import { sourceNote } from '../finding.ts';
+import type { Finding, SourceNote } from '../report/types.ts';
 import { drainFlowGpm, drainHeadIn, type HeadFlowCurve, printedCurve } from './drain-head.ts';
 import {
   capacityFindings,
@@ -10,12 +13,11 @@ import {
   type OutletDuty,
   type OutletRating,
 } from './rating.ts';
-import { drainPipes, horizontalPipes, rowOfSize, smallestFor } from './storm-pipe.ts';
+import { drainPipes, horizontalPipes, leaderFlowGpm, type PipeSize, rowOfSize, smallestFor } from './storm-pipe.ts';
+import { type DrainFittings, fittingFindings, ratedBoreIn, strainerFlowGpm } from './strainer.ts';
 
-export interface DrainInput extends OutletDuty {
+export interface DrainInput extends OutletDuty, DrainFittings {
   kind: 'drain';
-  /** Nominal size; null = not known. */
-  sizeIn: number | null;
   /** Depth over the inlet that may be used; null = up to the overflow's inlet by the rule set. */
   usableHeadIn: number | null;
   /** Slope of the horizontal pipe that it runs into; null = none or not known. */
@@ -33,8 +35,8 @@ export function sizeDrain(input: DrainInput): OutletRating {
   const flow = dutyFlow(input);
   const table = drainPipes(input.ruleSet.plumbing.pipes);
   const usableHeadIn = input.usableHeadIn ?? input.ruleSet.building.overflow.inletAboveLowPointIn;
-  const row = input.sizeIn === null ? null : rowOfSize(table, input.sizeIn);
-  const capacityGpm = input.working ? capacityOf(input, row?.capacityGpm ?? null, usableHeadIn) : 0;
+  const pipe = pipeOf(table, ratedBoreIn(input));
+  const capacityGpm = input.working ? capacityOf(input, pipe?.capacityGpm ?? null, usableHeadIn) : 0;
   const needed = neededDrain(input, flow.value);
   const rating = {
     flowGpm: flow.value,
@@ -44,24 +46,58 @@ export function sizeDrain(input: DrainInput): OutletRating {
     needed,
     headIn: headOf(input, flow.value),
     basis: basisOf(input, usableHeadIn),
-    source: (row ?? smallestFor(table, flow.value) ?? table[table.length - 1]).source,
+    source: (pipe ?? smallestFor(table, flow.value) ?? table[table.length - 1]).source,
     workings: [flow],
     assumed: [],
   };
   return {
     ...rating,
-    findings: [...capacityFindings(input, rating), ...headFindings(input, rating.headIn, usableHeadIn)],
+    findings: [
+      ...capacityFindings(input, rating),
+      ...fittingFindings(
+        input.label,
+        input,
+        { withInsertGpm: pipe?.capacityGpm ?? null, withoutGpm: pipeOf(table, input.sizeIn)?.capacityGpm ?? null },
+        rating.adequate === false,
+      ),
+      ...headFindings(input, rating.headIn, usableHeadIn),
+    ],
   };
 }
 
-function capacityOf(input: DrainInput, pipeGpm: number | null, usableHeadIn: number): number | null {
-  if (pipeGpm === null || input.makersCurve === null) return pipeGpm;
-  return Math.min(pipeGpm, drainFlowGpm(input.makersCurve, usableHeadIn));
+const underTheTable: Cited = {
+  source: 'nspc-2006',
+  at: 'Table 13.6.1, formula for a leader 7/24 full',
+  grade: 'found',
+};
+
+/** What a bore [in] carries upright; under the smallest listed size by the formula behind the leader tables. */
+function pipeOf(table: readonly PipeSize[], boreIn: number | null): PipeSize | null {
+  if (boreIn === null) return null;
+  const listed = rowOfSize(table, boreIn);
+  return listed ?? { sizeIn: [boreIn], capacityGpm: leaderFlowGpm(boreIn), source: sourceNote(underTheTable) };
 }
 
-function headOf({ sizeIn, makersCurve, working }: DrainInput, flow: number): number | null {
-  const curve = makersCurve ?? (sizeIn === null ? null : (printedCurve(sizeIn)?.curve ?? null));
-  return curve && working ? drainHeadIn(curve, flow) : null;
+function capacityOf(input: DrainInput, pipeGpm: number | null, usableHeadIn: number): number | null {
+  if (pipeGpm === null) return null;
+  const { makersCurve, strainerFreeSqIn } = input;
+  return Math.min(
+    pipeGpm,
+    makersCurve === null ? Number.POSITIVE_INFINITY : drainFlowGpm(makersCurve, usableHeadIn),
+    strainerFreeSqIn === null ? Number.POSITIVE_INFINITY : strainerFlowGpm(strainerFreeSqIn, usableHeadIn),
+  );
+}
+
+/** Curve of the drain as it is: the maker's, or the printed one of the bore that it is rated by. */
+function curveOf(input: DrainInput): { curve: HeadFlowCurve; source: SourceNote | null } | null {
+  if (input.makersCurve !== null) return { curve: input.makersCurve, source: null };
+  const boreIn = ratedBoreIn(input);
+  return boreIn === null ? null : printedCurve(boreIn);
+}
+
+function headOf(input: DrainInput, flow: number): number | null {
+  const curve = curveOf(input)?.curve;
+  return curve && input.working ? drainHeadIn(curve, flow) : null;
 }
 
 function neededDrain(input: DrainInput, flow: number): NeededOutlet & { kind: 'drain' } {
@@ -82,16 +118,22 @@ function wordsOf({ count, sizeIn, horizontalIn }: NeededOutlet & { kind: 'drain'
   return horizontalIn === null ? drain : `${drain}, ${horizontalIn}-in horizontal pipe`;
 }
 
-function basisOf({ ruleSet, sizeIn, makersCurve }: DrainInput, usableHeadIn: number): string {
-  const table = `vertical pipe table of ${ruleSet.plumbing.title}`;
+function basisOf(input: DrainInput, usableHeadIn: number): string {
+  const { ruleSet, sizeIn, makersCurve, insertBoreIn, strainerFreeSqIn } = input;
+  const rated = insertBoreIn === null ? '' : `, rated by the ${plainNumber(insertBoreIn, 3)}-in bore of its insert`;
+  const grate =
+    strainerFreeSqIn === null
+      ? ''
+      : `, not more than its strainer passes at ${inch(usableHeadIn)} of water (${plainNumber(strainerFreeSqIn, 1)} sq in free, formula from memory)`;
+  const table = `vertical pipe table of ${ruleSet.plumbing.title}${rated}${grate}`;
   if (makersCurve) return `${table}, and the maker's curve at ${inch(usableHeadIn)} of water`;
-  if (sizeIn === null) return `${table}; the size there is not known: measure the pipe below or the strainer's outlet`;
+  if (sizeIn === null && insertBoreIn === null)
+    return `${table}; the size there is not known: measure the pipe below or the strainer's outlet`;
   return `${table}; no tested curve of this drain was given`;
 }
 
 function headFindings(input: DrainInput, headIn: number | null, usableHeadIn: number): Finding[] {
   if (headIn === null || headIn <= usableHeadIn) return [];
-  const curve = input.makersCurve ? null : printedCurve(input.sizeIn!);
   return [
     {
       id: 'drain-head-over-usable',
@@ -102,7 +144,7 @@ function headFindings(input: DrainInput, headIn: number | null, usableHeadIn: nu
         `${inch(usableHeadIn)} up to the overflow. More drains, or a drain with a better tested curve, lower it.`,
       value: inch(headIn),
       limit: inch(usableHeadIn),
-      source: curve?.source ?? null,
+      source: curveOf(input)?.source ?? null,
     },
   ];
 }
