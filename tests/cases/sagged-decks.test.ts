@@ -5,7 +5,8 @@ import { groundsOf } from '../../src/core/layout/ground.ts';
 import type { LayoutPlan } from '../../src/core/layout/plan.ts';
 import { envelope } from '../../src/core/taper/envelope.ts';
 import { fourWay } from '../../src/core/taper/pattern.ts';
-import { caseRoof, caseRows, everythingSaid, findingIds, said } from './case-roof.ts';
+import { parseRoofText } from '../../src/input/parse-roof.ts';
+import { caseRoof, caseRows, caseText, everythingSaid, findingIds, said } from './case-roof.ts';
 
 const GAL_PER_SQ_FT_IN = 144 / 231;
 
@@ -82,6 +83,43 @@ describe('C03: what is said', () => {
     expect(offered.length).toBeGreaterThan(0);
     for (const layout of offered) expect([layout.ponds.length, layout.levellingBoardFt > 1000]).toEqual([0, true]);
     expect(everythingSaid(c03)).toContain('does not make a roof of 1/4 in per ft');
+  });
+});
+
+const planned = caseRoof('c03-planes');
+const [left] = planned.answer.existing.ponds;
+
+// The same deck as a plan of planes with the sag named in the roof file: no readings.
+caseRows('C03: planes at 1/4 in per ft on joists that sag 4 in hold the residual pond', [
+  { key: 'residual_pond_depth_in', got: () => left.greatestDepthIn, value: 0.5625, tol: 1e-6, basis: 'C' },
+  { key: 'residual_pond_at_x_ft', got: () => left.deepestAt[0], value: 7.5, tol: 1e-6, basis: 'C' },
+  { key: 'residual_pond_length_ft', got: () => left.areaSqFt / 16, value: 15, tol: 1e-6, basis: 'C' },
+]);
+
+describe('C03 as planes with sag: what is said', () => {
+  it('ponds, and the sag is named from the file', () => {
+    expect(planned.answer.existing.verdict).toBe('ponds');
+    expect(said(planned, 'sagged-deck')).toContain('hangs 4″ below');
+  });
+
+  it('layouts fill the hollow first: two thirds of 4 in over 640 sq ft', () => {
+    const offered = planned.answer.layouts.filter(({ rejected }) => rejected === null);
+    expect(offered.length).toBeGreaterThan(0);
+    for (const layout of offered) {
+      expect(layout.ponds).toEqual([]);
+      expect(layout.levellingBoardFt).toBeCloseTo((2 / 3) * 4 * 640, -1);
+    }
+  });
+
+  it('without the sag the same planes drain', () => {
+    const text = caseText('c03-planes').replace(/,\s*"sag": \{[^}]*\}/, '');
+    expect(caseRoof('c03-planes', text).answer.existing.ponds).toEqual([]);
+  });
+
+  it('readings hold their sag: a sag beside them is left out with a note', () => {
+    const parsed = parseRoofText(caseText('c03').replace('"sense"', '"sag": { "depthIn": 4 }, "sense"'));
+    expect(parsed.ok && parsed.roof.existing.sag).toBeNull();
+    expect(parsed.notes.map(({ path }) => path)).toContain('existing.sag');
   });
 });
 

@@ -2,7 +2,7 @@ import { heightIn, type Plane } from '../geometry/plane.ts';
 import { centroid, signedAreaSqFt } from '../geometry/vector.ts';
 import { fittedPlane } from '../site/fitted-plane.ts';
 import type { Site } from '../site/site.ts';
-import type { Patch } from '../surface/patch.ts';
+import { type Patch, raisedBy } from '../surface/patch.ts';
 
 /** What the boards are laid on: the base as it was read, or levelled to a plane first. */
 export interface BoardGround {
@@ -36,13 +36,24 @@ function levelled(site: Site, plane: Plane, how: 'plane' | 'level'): BoardGround
   return { patches, levellingBoardFt, greatestFillIn: proud - deep, how };
 }
 
+/** The hollows of sagged joists filled up to the planes that were given. */
+function withoutSag(site: Site, { straight, straightAt, sagIn }: NonNullable<Site['measured']['sag']>): BoardGround {
+  const liftIn = site.roof.existing.readOn === 'deck' ? 0 : -site.given.removedIn;
+  const levellingBoardFt = site.base.reduce((sum, { ring, plane }) => {
+    const c = centroid(ring);
+    return sum + signedAreaSqFt(ring) * (straightAt(c) + liftIn - heightIn(plane, c));
+  }, 0);
+  return { patches: raisedBy(straight, liftIn), levellingBoardFt, greatestFillIn: sagIn, how: 'plane' };
+}
+
 /**
  * The grounds a layout may be laid on, the simplest first: as read; levelled to the plane of least squares; dead level.
- * Levelling planes are raised until nothing of the base stands proud of them.
+ * Levelling planes are raised until nothing of the base stands proud of them. A sag that the file names is filled as such.
  */
 export function groundsOf(site: Site): BoardGround[] {
   const asRead: BoardGround = { patches: site.base, levellingBoardFt: 0, greatestFillIn: 0, how: 'as-read' };
-  const { readings } = site.measured;
+  const { readings, sag } = site.measured;
+  if (sag !== undefined) return [asRead, withoutSag(site, sag)];
   if (readings.length === 0) return [asRead];
   const fitted = fittedPlane(readings);
   const grounds = [asRead];

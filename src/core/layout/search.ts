@@ -19,6 +19,9 @@ function slopesFor(
   return slopes.filter((slope) => slope + own >= faceRule(site) - 1e-9 && slope <= 0.5);
 }
 
+/** A ground that levelling would make better. */
+const isUneven = ({ measured }: Site): boolean => measured.readings.length > 0 || measured.sag !== undefined;
+
 /**
  * The gentlest boards and the simplest ground with which a plan drains in both senses.
  * Where nothing drains, the attempt at 1/4 in per ft on the last ground is given back, so that the reason can be told.
@@ -28,7 +31,7 @@ export function buildPlan(site: Site, plan: LayoutPlan): Built {
   for (const ground of groundsOf(site)) {
     for (const slope of slopesFor(site, ground.patches)) {
       // Laid as read, steep boards would only pay for what levelling does better.
-      if (ground.how === 'as-read' && site.measured.readings.length > 0 && slope > site.given.faceInPerFt) break;
+      if (ground.how === 'as-read' && isUneven(site) && slope > site.given.faceInPerFt) break;
       const built = build(site, plan, slope, 0, ground);
       if (waterRejection(site, built) === null) return built;
       if (

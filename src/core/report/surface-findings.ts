@@ -27,8 +27,13 @@ const SHARE_OF_LIVE_LOAD = 0.5;
 
 const pondingBays: Cited = { source: 'asce-7-16', at: '8.4, bays that hold water, from memory', grade: 'memory' };
 
+const sagBasis = ({ measured }: Site): string =>
+  measured.sag === undefined
+    ? 'readings against their own plane'
+    : 'parabolas between the supports of the sag that was given';
+
 function sagFindings(site: Site, existing: ExistingReport): Finding[] {
-  const sag = readSag(site.measured.readings);
+  const sag = site.measured.sag ?? readSag(site.measured.readings);
   const pond = existing.ponds.find(({ birdBath, areaSqFt }) => !birdBath && areaSqFt > LEAST_POND_SQ_FT);
   // What an edge alone holds back is no sag.
   if (sag === null || sag.sagIn < LEAST_SAG_IN || pond === undefined || existing.edgeFirst) return [];
@@ -42,7 +47,7 @@ function sagFindings(site: Site, existing: ExistingReport): Finding[] {
       where,
       message: `The surface hangs ${inches(sag.sagIn)} below a straight line there. Boards laid on it as it is hang with it: a taper of ${rounded(site.given.faceInPerFt)} does not make a roof of ${rounded(site.given.faceInPerFt)}.`,
       value: inches(sag.sagIn),
-      source: sourceNote({ source: 'arithmetic', at: 'readings against their own plane', grade: 'computed' }),
+      source: sourceNote({ source: 'arithmetic', at: sagBasis(site), grade: 'computed' }),
     }),
     ...(heavy
       ? [

@@ -6,7 +6,7 @@ import { type Patch, raisedBy } from '../surface/patch.ts';
 import { assume, type Given } from './assumptions.ts';
 import { onSide, type SiteEdge, siteEdges } from './edges.ts';
 import { readingsOf } from './readings.ts';
-import { type MeasuredSurface, measuredSurface } from './surface-of.ts';
+import { type MeasuredSurface, measuredSurface, withSag } from './surface-of.ts';
 
 /** One roof section made ready for water: ground, edges, what is assumed. */
 export interface Site {
@@ -50,7 +50,7 @@ export function siteOf(roof: Roof, more: readonly Point[] = []): Site {
     roof.curbs.map((curb) => curb.outline),
     [...knots(roof, edges), ...more],
   );
-  const measured = measuredSurface(roof, section);
+  const measured = withSag(measuredSurface(roof, section), roof, outline);
   return {
     roof,
     given,

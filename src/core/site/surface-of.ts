@@ -7,6 +7,7 @@ import { bearingVector, dot, isInside, orient } from '../geometry/vector.ts';
 import type { Assumption } from '../report/types.ts';
 import type { DeckPlane, Point, Ring, Roof } from '../roof.ts';
 import type { Patch } from '../surface/patch.ts';
+import { sagAtIn, sagged, sagShape } from './joist-sag.ts';
 import { between, type Reading, readingsOf } from './readings.ts';
 
 /** The surface as it was measured (heights above the file's height zero). */
@@ -17,6 +18,8 @@ export interface MeasuredSurface {
   readings: readonly Reading[];
   /** Square grids of readings: pairs of triangles whose common diagonal is a free choice. */
   choices: readonly { centre: Point; otherDiagonal: readonly Patch[]; patches: readonly Patch[] }[];
+  /** Sag of the joists that the file adds to its planes: how deep and where, and the surface without it. */
+  sag?: { sagIn: number; at: Point; straight: readonly Patch[]; straightAt: (p: Point) => number };
   assumed: Assumption[];
 }
 
@@ -53,6 +56,24 @@ export function measuredSurface(roof: Roof, section: Section): MeasuredSurface {
       : [];
   const patches = trianglesOf(section.triangulation).map((ring) => ({ ring, plane: LEVEL, outlet: '' }));
   return { patches, at: () => 0, readings: [], choices: [], assumed };
+}
+
+/** The same surface with the sag of the file's joists in it. Readings hold theirs already. */
+export function withSag(measured: MeasuredSurface, roof: Roof, outline: Ring): MeasuredSurface {
+  const { sag, surface } = roof.existing;
+  if (sag === null || surface.kind === 'readings') return measured;
+  const shape = sagShape(sag, roof.deck.joists, outline);
+  const patches = sagged(measured.patches, shape);
+  const lowest = patches
+    .flatMap(({ ring }) => ring)
+    .reduce((a, b) => (sagAtIn(shape, b) < sagAtIn(shape, a) - 1e-9 ? b : a));
+  return {
+    ...measured,
+    patches,
+    at: (p) => measured.at(p) + sagAtIn(shape, p),
+    sag: { sagIn: shape.depthIn, at: lowest, straight: measured.patches, straightAt: measured.at },
+    assumed: [...measured.assumed, ...shape.assumed],
+  };
 }
 
 function fallDirection(plane: DeckPlane, outline: Ring): Point {
