@@ -88,7 +88,7 @@ export function readExisting(raw: RawExisting, path: string, log: InputLog): Exi
     surface: readSurface(raw, path, log),
     readOn: raw.readOn ?? 'covering',
     buildUpIn: read.measure('buildUpIn', 'thickness'),
-    sag: raw.sag ? readSag(raw.sag, raw.readings ?? [], read.within('sag'), log) : null,
+    sag: raw.sag ? readSag(raw.sag, [...(raw.readings ?? []), ...(raw.strings ?? [])], read.within('sag'), log) : null,
     seenPonds: ponds.map((pond, i) => readSeenPond(pond, under(read.within('seenPonds'), i), log)),
     seenDryAfter48h: raw.seenDryAfter48h ?? null,
   };

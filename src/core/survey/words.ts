@@ -1,0 +1,67 @@
+import { feetInches } from '../../units/print.ts';
+import { direction, distanceFt, dot, toSegment } from '../geometry/vector.ts';
+import type { Point, Ring } from '../roof.ts';
+import type { SiteEdge } from '../site/edges.ts';
+import type { BaseLine } from './base-line.ts';
+import type { Spot } from './survey.ts';
+
+/** A side that a tape can be laid along, with its words. */
+interface TapeLine {
+  start: Point;
+  end: Point;
+  lengthFt: number;
+  /** "the gutter side from mark 1 toward mark 3". */
+  words: string;
+}
+
+/** Names of the sides by their edges: "gutter side", or "rake and wall" where a side has several. */
+function nameOf(side: number, edges: readonly SiteEdge[]): string {
+  const kinds = new Set(edges.filter(({ edge }) => edge.side === side).map(({ label }) => label.split(',')[0]));
+  return [...kinds].join(' and ');
+}
+
+function tapeLines(spots: readonly Spot[], outline: Ring, edges: readonly SiteEdge[]): TapeLine[] {
+  const numberAt = (corner: Point): number =>
+    spots.findIndex(({ kind, at }) => kind === 'corner' && distanceFt(at, corner) < 1e-9) + 1;
+  return outline.map((start, side) => {
+    const end = outline[(side + 1) % outline.length];
+    const words = `the ${nameOf(side, edges)} from mark ${numberAt(start)} toward mark ${numberAt(end)}`;
+    return { start, end, lengthFt: distanceFt(start, end), words };
+  });
+}
+
+const onto = ({ start, end }: TapeLine, p: Point): number =>
+  dot([p[0] - start[0], p[1] - start[1]], direction(start, end));
+
+/** Square off the base line where the spot lies beside it, else off the nearest side that it lies beside. */
+function lineFor(p: Point, lines: readonly TapeLine[], base: BaseLine): TapeLine | null {
+  const beside = (line: TapeLine): boolean => {
+    const ft = onto(line, p);
+    return ft > -1e-6 && ft < line.lengthFt + 1e-6;
+  };
+  if (beside(lines[base.side])) return lines[base.side];
+  const awayFt = (line: TapeLine): number => toSegment(p, line.start, line.end).distanceFt;
+  return lines.filter(beside).sort((a, b) => awayFt(a) - awayFt(b))[0] ?? null;
+}
+
+function placeInWords({ at, on, kind }: Spot, lines: readonly TapeLine[], base: BaseLine): string {
+  if (on !== null) {
+    if (kind === 'corner') return `start of ${lines[on.side].words}`;
+    return `${feetInches(on.alongFt)} along ${lines[on.side].words}`;
+  }
+  const line = lineFor(at, lines, base);
+  if (line === null) return `${feetInches(at[0])} east, ${feetInches(at[1])} north of the plan’s origin`;
+  const inFt = toSegment(at, line.start, line.end).distanceFt;
+  return `${feetInches(onto(line, at))} along ${line.words}, then ${feetInches(inFt)} straight in`;
+}
+
+/** How each spot is found with a tape, in the order of the spots: corners have the numbers that the words name. */
+export function placesInWords(
+  spots: readonly Spot[],
+  outline: Ring,
+  edges: readonly SiteEdge[],
+  base: BaseLine,
+): string[] {
+  const lines = tapeLines(spots, outline, edges);
+  return spots.map((spot) => placeInWords(spot, lines, base));
+}
