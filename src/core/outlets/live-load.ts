@@ -29,13 +29,15 @@ export function engineerFirst(
   loadPsf: number,
   live: LiveLoad,
   source: SourceNote,
+  /** What the water waits for: "before it runs over the parapet". */
+  reason: string | null = null,
 ): Finding {
   return {
     id: 'engineer-first',
     level: 'stop',
     where,
     message:
-      `Engineer first: ${inch(depthIn)} of water would stand at the low point of ${where}, ${loadPsf.toFixed(1)} psf, more than the ` +
+      `Engineer first: ${inch(depthIn)} of water would stand at the low point of ${where}${reason === null ? '' : ` ${reason}`}, ${loadPsf.toFixed(1)} psf, more than the ` +
       `roof live load of ${live.psf} psf. Nobody goes on the roof in that state, and a structural engineer decides.`,
     value: `${loadPsf.toFixed(1)} psf`,
     limit: `${live.psf} psf`,

@@ -3,16 +3,7 @@ import { rainLoadPsf } from '../drainage/rain-load.ts';
 import { sourceNote } from '../finding.ts';
 import type { Assumption, Finding, LoadStep } from '../report/types.ts';
 import { engineerFirst, liveLoadOf, SAME_LOAD_PSF } from './live-load.ts';
-
-/** A place where water leaves an area, by height. */
-export interface SpillPlace {
-  label: string;
-  kind: 'primary' | 'overflow' | 'door' | 'parapet' | 'other';
-  /** Inlet, sill or top above the file's height zero. */
-  heightIn: number;
-  /** Head over it at its design flow; 0 for a sill, a parapet and a free edge, null = not known. */
-  headIn: number | null;
-}
+import type { SpillPlace } from './spill-places.ts';
 
 export interface LoadLadderInput {
   where: string;
@@ -33,6 +24,7 @@ const words: Record<SpillPlace['kind'], (label: string) => string> = {
   primary: (label) => `to run into ${label}`,
   overflow: (label) => `primary outlets shut: to run out at ${label}`,
   door: (label) => `all outlets shut: in at ${label}`,
+  sleeve: (label) => `all outlets shut: in at ${label}`,
   parapet: (label) => `all outlets shut: over ${label}`,
   other: (label) => `all outlets shut: to ${label}`,
 };
@@ -62,36 +54,69 @@ export function loadLadder(input: LoadLadderInput): LoadLadder {
   return {
     steps,
     findings: [
-      ...(tooHeavy ? [engineerFirst(input.where, relief.depthIn, relief.loadPsf, live, source)] : []),
+      ...(tooHeavy
+        ? [engineerFirst(input.where, relief.depthIn, relief.loadPsf, live, source, reasonOf(relief.spill))]
+        : []),
       ...shut
-        .filter(({ spill, depthIn }) => spill.kind === 'door' && depthIn < (relief?.depthIn ?? 0))
-        .map(({ spill, depthIn }) => doorFinding(spill.label, depthIn, relief!.depthIn)),
-      ...(relief?.spill.kind === 'door' ? [doorIsOverflow(relief.spill.label, relief.depthIn)] : []),
+        .filter(({ spill, depthIn }) => getsIn(spill) && depthIn < (relief?.depthIn ?? 0))
+        .map(({ spill, depthIn }) => belowOverflow(spill, depthIn, relief!.depthIn)),
+      ...(relief && getsIn(relief.spill) ? [isOverflow(relief.spill, relief.depthIn)] : []),
+      ...(relief && !getsIn(relief.spill) && relief.spill.kind !== 'overflow' && !tooHeavy
+        ? [blockedDepth(input.where, relief.spill, relief.depthIn, relief.loadPsf, live.psf)]
+        : []),
     ],
     assumed: live.assumed,
   };
 }
 
-function doorFinding(label: string, depthIn: number, overflowIn: number): Finding {
+/** Water there is water in the building. */
+const getsIn = ({ kind }: SpillPlace): boolean => kind === 'door' || kind === 'sleeve';
+
+const reasonOf = (spill: SpillPlace): string => {
+  const { kind, label } = spill;
+  if (kind === 'overflow') return `before ${label} carries its flow`;
+  return getsIn(spill) ? `before it runs in at ${label}` : `before it runs over ${label}`;
+};
+
+function belowOverflow({ kind, label }: SpillPlace, depthIn: number, overflowIn: number): Finding {
   return {
-    id: 'door-below-overflow',
+    id: `${kind}-below-overflow`,
     level: 'stop',
     where: label,
-    message: `Water comes in at ${label} before the overflow carries its flow: lower or widen the overflow, or raise the sill.`,
+    message: `Engineer first: with the outlets shut, water comes in at ${label} before the overflow carries its flow. Lower or widen the overflow, or raise ${kind === 'door' ? 'the sill' : label}.`,
     value: `${depthIn.toFixed(2)} in`,
     limit: `${overflowIn.toFixed(2)} in`,
     source: sourceNote(waterLoadPerInch),
   };
 }
 
-function doorIsOverflow(label: string, depthIn: number): Finding {
+function isOverflow({ kind, label }: SpillPlace, depthIn: number): Finding {
+  const what = kind === 'door' ? `the door at ${label}` : label;
   return {
-    id: 'door-is-overflow',
+    id: `${kind}-is-overflow`,
     level: 'stop',
     where: label,
-    message: `The only overflow is the door at ${label}: with the outlets shut the water goes into the building at ${depthIn.toFixed(2)} in. Make an overflow below the sill.`,
+    message: `The only overflow is ${what}: with the outlets shut the water goes into the building at ${depthIn.toFixed(2)} in. Make an overflow below ${kind === 'door' ? 'the sill' : 'it'}.`,
     value: `${depthIn.toFixed(2)} in`,
-    limit: 'an overflow below the sill',
+    limit: `an overflow below ${kind === 'door' ? 'the sill' : 'it'}`,
+    source: sourceNote(waterLoadPerInch),
+  };
+}
+
+function blockedDepth(
+  where: string,
+  { label }: SpillPlace,
+  depthIn: number,
+  loadPsf: number,
+  livePsf: number,
+): Finding {
+  return {
+    id: 'blocked-depth',
+    level: 'note',
+    where,
+    message: `With every outlet blocked, water stands ${depthIn.toFixed(2)} in deep at the low point before it runs over ${label}: ${loadPsf.toFixed(1)} psf of the ${livePsf} psf that the roof is taken to bear.`,
+    value: `${loadPsf.toFixed(1)} psf`,
+    limit: `${livePsf} psf`,
     source: sourceNote(waterLoadPerInch),
   };
 }

@@ -9,8 +9,8 @@ import { planeOfTriangle, slopeInPerFt } from '../geometry/plane.ts';
 import { centroid } from '../geometry/vector.ts';
 import { groundsOf } from '../layout/ground.ts';
 import { levelAreas } from '../layout/level-areas.ts';
+import { blockedWater } from '../outlets/blocked.ts';
 import { liveLoadOf } from '../outlets/live-load.ts';
-import { loadLadder, type SpillPlace } from '../outlets/load-ladder.ts';
 import type { DesignRain } from '../outlets/rain.ts';
 import { rateOutlets } from '../outlets/rate-all.ts';
 import type { RuleSet } from '../rule-set.ts';
@@ -54,25 +54,6 @@ function openChoice(site: Site, judgement: Judgement, birdBathIn: number): strin
     return `Take one more reading at ${x.toFixed(1)}, ${y.toFixed(1)} ft (${placeWords(site.edges, choice.centre)}): it decides which way that square falls.`;
   }
   return null;
-}
-
-function spills(site: Site, judgement: Judgement): SpillPlace[] {
-  const { mesh } = judgement;
-  const { offers } = waysOut(site, mesh, { outlets: site.roof.outlets });
-  const lowest = new Map<string, number>();
-  for (const { vertex, levelIn, outlet } of offers) {
-    const at = Math.max(levelIn, mesh.z[vertex]);
-    lowest.set(outlet, Math.min(lowest.get(outlet) ?? Number.POSITIVE_INFINITY, at));
-  }
-  return [...lowest].map(([id, heightIn]): SpillPlace => {
-    const outlet = site.roof.outlets.find((o) => o.id === id);
-    const edge = site.edges.find((e) => e.id === id);
-    if (outlet !== undefined) return { label: `${outlet.kind} ${id}`, kind: outlet.role, heightIn, headIn: null };
-    if (edge !== undefined && isOpenEdge(edge)) return { label: edge.label, kind: 'primary', heightIn, headIn: 0 };
-    const door = edge?.edge.openings.some(({ kind }) => kind === 'door') ?? false;
-    const kind = edge?.edge.kind === 'parapet' ? 'parapet' : door ? 'door' : 'other';
-    return { label: edge?.label ?? id, kind, heightIn, headIn: 0 };
-  });
 }
 
 /** Error of the flattest plane and of a depth, from the error of the readings. */
@@ -155,12 +136,8 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
     error,
   };
   const live = liveLoadOf(site.roof.deck.liveLoadPsf);
-  const ladder = loadLadder({
-    where: 'the section',
-    lowPointIn: Math.min(...judgement.mesh.z),
-    spills: spills(site, judgement),
-    liveLoadPsf: site.roof.deck.liveLoadPsf,
-  });
+  const ways = { outlets: site.roof.outlets };
+  const ladder = blockedWater(site, judgement.mesh, ways, rated.ratings, open.length === 0);
   const fitted = groundsOf(site).find(({ how }) => how !== 'as-read');
   const areaSqFt = site.section.areaSqFt;
   const report: ExistingReport = {
@@ -198,7 +175,7 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
       ...outside.findings,
       ...phasingFindings(site, rain, open.length === 0),
       ...rated.findings,
-      ...(open.length === 0 ? ladder.findings : []),
+      ...ladder.findings,
     ],
     assumed: [...rated.assumed, ...ladder.assumed, ...(level === null ? [] : [level.assumed])],
     workings: [...rated.workings, ...outside.workings],

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inServiceSlope } from '../../../src/core/drainage/sag.ts';
-import { type LoadLadderInput, loadLadder, type SpillPlace } from '../../../src/core/outlets/load-ladder.ts';
+import { type LoadLadderInput, loadLadder } from '../../../src/core/outlets/load-ladder.ts';
+import type { SpillPlace } from '../../../src/core/outlets/spill-places.ts';
 import { wallShareSqFt } from '../../../src/core/outlets/wall-share.ts';
 import { rules } from './rules.ts';
 
