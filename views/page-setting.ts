@@ -6,7 +6,13 @@ export interface PageLinks {
   crew: string;
   owner: string;
   supplier: string;
+  /** The same roof under the other codes. */
+  rules: string;
+  /** What is carried onto the roof to measure it. */
+  survey: string;
   edit: string;
+  /** Where readings at the marks of the survey are typed in. */
+  readings: string;
   file: string;
   /** Where as-built heights are sent. */
   asBuilt: string;
@@ -32,7 +38,10 @@ export function roofLinks(id: string): PageLinks {
     crew: `${roof}/crew`,
     owner: `${roof}/owner`,
     supplier: `${roof}/supplier`,
+    rules: `${roof}/rules`,
+    survey: `${roof}/survey`,
     edit: `${roof}/edit`,
+    readings: `${roof}/edit/readings`,
     file: `${roof}/file`,
     asBuilt: `${roof}/as-built`,
     drawing: `${roof}/drawings`,

@@ -1,4 +1,5 @@
 import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '../core/report/types.ts';
+import { sentence } from '../core/report/words.ts';
 import { area, decimalInches, inches, plainNumber, rain, rValue, slope } from '../units/print.ts';
 import { part, table, wrapped } from './lines.ts';
 
@@ -8,8 +9,6 @@ const verdicts: Readonly<Record<Assessment['existing']['verdict'], string>> = {
   ponds: 'ponds',
   undecided: 'undecided',
 };
-
-const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
 
 const orUnknown = (value: number | null, print: (value: number) => string): string =>
   value === null ? 'not known' : print(value);

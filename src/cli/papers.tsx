@@ -5,6 +5,7 @@ import { CrewSheetPage } from '../../views/pages/crew-sheet-page.tsx';
 import { EstimatePage } from '../../views/pages/estimate-page.tsx';
 import { OwnerPage } from '../../views/pages/owner-page.tsx';
 import { ResultPage } from '../../views/pages/result-page.tsx';
+import { RulesPage } from '../../views/pages/rules-page.tsx';
 import { SupplierRequestPage } from '../../views/pages/supplier-request-page.tsx';
 import { styleSheet } from '../../views/style.ts';
 import type { Assessment } from '../core/report/types.ts';
@@ -19,6 +20,7 @@ const papers: Readonly<Record<string, Paper>> = {
   'crew-sheet': CrewSheetPage,
   owner: OwnerPage,
   'supplier-request': SupplierRequestPage,
+  rules: RulesPage,
 };
 
 /**

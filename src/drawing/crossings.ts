@@ -28,11 +28,12 @@ export function stretchesInside(ray: Ray, rings: readonly Ring[]): [from: number
   return out;
 }
 
-/** Slanting lines that fill a polygon. */
-export function hatchLines(rings: readonly Ring[], spacingFt: number): [Point, Point][] {
+const SLANT: Point = [Math.SQRT1_2, Math.SQRT1_2];
+
+/** Lines of one direction that fill a polygon, slanting unless said otherwise. */
+export function hatchLines(rings: readonly Ring[], spacingFt: number, toward: Point = SLANT): [Point, Point][] {
   if (rings.length === 0 || rings[0].length < 3) return [];
   const box = boxOf(rings[0]);
-  const toward: Point = [Math.SQRT1_2, Math.SQRT1_2];
   const normal: Point = [-toward[1], toward[0]];
   const corners: Point[] = [
     [box.minX, box.minY],

@@ -1,5 +1,6 @@
+import { between, direction, isInside } from '../core/geometry/vector.ts';
 import { depthFigure } from '../core/report/page-figures.ts';
-import type { Assessment } from '../core/report/types.ts';
+import type { Assessment, Point } from '../core/report/types.ts';
 import { area, feetInches } from '../units/print.ts';
 import { type DrawList, line, type Mark, polygon } from './draw-list.ts';
 import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
@@ -32,12 +33,26 @@ function describe(assessment: Assessment): string {
     .join(' ');
 }
 
-/** Inner boundaries of the drainage areas, each once. */
-export const areaLines = (assessment: Assessment, areas: Assessment['existing']['areas']): Mark[] =>
-  innerLines(
+/** How far beside a line is looked which outlet's ground lies there. */
+const BESIDE_FT = 0.02;
+
+/** Inner boundaries of the drainage areas, each once; a cut inside the ground of one outlet is no boundary. */
+export function areaLines(assessment: Assessment, areas: Assessment['existing']['areas']): Mark[] {
+  const outletAt = (p: Point): string | undefined =>
+    areas.find(({ outline, holes }) => isInside(p, [outline, ...holes]))?.outlet;
+  const sides = innerLines(
     areas.flatMap(({ outline, holes }) => [outline, ...holes]),
     [assessment.plan.outline, ...assessment.plan.curbs.map((curb) => curb.outline)],
-  ).map(([a, b]) => line(a, b, 'area'));
+  );
+  return sides
+    .filter(([a, b]) => {
+      const [x, y] = between(a, b, 0.5);
+      const [dx, dy] = direction(a, b);
+      const [left, right] = [BESIDE_FT, -BESIDE_FT].map((by): Point => [x - dy * by, y + dx * by]);
+      return outletAt(left) !== outletAt(right);
+    })
+    .map(([a, b]) => line(a, b, 'area'));
+}
 
 /** More ground than this lying level leaves no drainage areas worth a line. */
 const MOSTLY_LEVEL = 0.5;

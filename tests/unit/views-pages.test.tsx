@@ -66,7 +66,7 @@ describe('answer', () => {
       byHand.headline,
       'Only one way out.',
       'The roof as it is.',
-      'Why',
+      'What decides this',
       'Heights decide first',
       'Layouts compared',
       'What was assumed',

@@ -46,6 +46,5 @@ export const formsCss = `
 }
 .roof-list .links a{margin-right:.8rem}
 .roof-list th{font-family:var(--serif);font-size:1rem}
-.draft-note{border-left:3px solid var(--stop);padding:.2rem 0 .2rem .8rem}
 @media (max-width:40rem){.desk input,.desk select,.desk textarea,.desk button{min-height:2.75rem}.desk input[type=checkbox]{min-height:1.4rem;min-width:1.4rem}}
 `;

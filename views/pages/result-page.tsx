@@ -12,6 +12,7 @@ import type { PageSetting } from '../page-setting.ts';
 import { Assumptions } from '../parts/assumptions.tsx';
 import { BeforeAfter } from '../parts/before-after.tsx';
 import { Cautions } from '../parts/cautions.tsx';
+import { Decides } from '../parts/decides.tsx';
 import { Findings } from '../parts/findings.tsx';
 import { Layouts } from '../parts/layouts.tsx';
 import { LimitLines, Limits } from '../parts/limits.tsx';
@@ -21,6 +22,7 @@ import { RulesAndRain } from '../parts/rules.tsx';
 import { Sections } from '../parts/sections.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { SourceMark } from '../parts/source-mark.tsx';
+import { WaterMaps } from '../parts/water-map.tsx';
 import { Flats, Loads, Outlets, Ponds } from '../parts/water-tables.tsx';
 import { Workings } from '../parts/workings.tsx';
 
@@ -29,6 +31,8 @@ export interface ResultPageProps {
   setting: PageSetting;
   /** Layout to draw; the chosen one where none is asked for. */
   layoutId?: string | null;
+  /** Where an edit waits that cannot be read yet; the answer is then for the last readable file. */
+  draftHref?: string | null;
 }
 
 function LayoutWords({ layout, book }: { layout: Layout; book: SourceBook }) {
@@ -48,7 +52,7 @@ function LayoutWords({ layout, book }: { layout: Layout; book: SourceBook }) {
 }
 
 /** The answer for one roof: one sentence, the plan always in sight, then why, then the tables. */
-export function ResultPage({ assessment, setting, layoutId = null }: ResultPageProps) {
+export function ResultPage({ assessment, setting, layoutId = null, draftHref = null }: ResultPageProps) {
   const { existing, findings } = assessment;
   const layout = shownLayout(assessment, layoutId);
   const book = new SourceBook(assessment, layout);
@@ -61,6 +65,12 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
       <div class="answer">
         <section class="say" aria-label="Answer">
           <h1 class="quiet">{assessment.label}</h1>
+          {draftHref === null ? null : (
+            <p class="draft-note">
+              An edit waits that cannot be read yet; this answer is for the last file that could be read.{' '}
+              <a href={draftHref}>Put the edit right</a>
+            </p>
+          )}
           <p class="headline">{assessment.headline}</p>
           {assessment.relax === null ? null : (
             <p>
@@ -76,15 +86,10 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
         </section>
         <div class="body">
           <p class="difference">{layout === null ? todaySentence(existing) : differenceSentence(existing, layout)}</p>
-          <h2>Why</h2>
-          <p>{existing.why}</p>
-          {existing.decidedBy === null ? null : (
-            <p>
-              <b>What would decide it:</b> {existing.decidedBy}
-            </p>
-          )}
+          <Decides assessment={assessment} links={setting.links} />
+          <h2>Standing water</h2>
           <Sections pair={pair} />
-          <Ponds ponds={existing.ponds} />
+          <Ponds ponds={existing.ponds} limits={assessment.ruleSet.ponds} />
           <Flats flats={existing.flats} />
 
           <h2>Heights decide first</h2>
@@ -105,12 +110,14 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
           )}
 
           <h2>Ways out for the water</h2>
+          <WaterMaps assessment={assessment} layout={layout} links={setting.links} />
           {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} book={book} />}
           <details>
             <summary>The roof as it is</summary>
             <Outlets caption="Outlets there now" outlets={existing.outlets} book={book} />
-            <Loads loads={existing.loads} />
           </details>
+          <h2>What the water weighs</h2>
+          <Loads existing={existing} />
 
           <h2>Covering</h2>
           <Membranes assessment={assessment} book={book} />

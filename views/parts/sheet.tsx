@@ -4,7 +4,7 @@ import type { PageLinks, PageSetting } from '../page-setting.ts';
 import { Places } from './places.ts';
 import { Shell } from './shell.tsx';
 
-export type PageName = 'result' | 'estimate' | 'crew' | 'owner' | 'supplier';
+export type PageName = 'result' | 'estimate' | 'crew' | 'owner' | 'supplier' | 'rules' | 'survey';
 
 const names: Record<PageName, string> = {
   result: 'Answer',
@@ -12,9 +12,11 @@ const names: Record<PageName, string> = {
   crew: 'Crew sheet',
   owner: 'Owner’s page',
   supplier: 'Supplier request',
+  survey: 'Survey sheet',
+  rules: 'Rule sets',
 };
 
-const order: readonly PageName[] = ['result', 'estimate', 'crew', 'owner', 'supplier'];
+const order: readonly PageName[] = ['result', 'estimate', 'crew', 'owner', 'supplier', 'survey', 'rules'];
 
 function Navigation({ links, here }: { links: PageLinks; here: PageName }) {
   return (

@@ -1,14 +1,47 @@
 import type { SourceBook } from '../../src/core/report/page-sources.ts';
-import { flatWords, loadRows, outletRows, pondRows } from '../../src/core/report/page-water.ts';
-import type { FlatReport, LoadStep, OutletReport, PondReport } from '../../src/core/report/types.ts';
+import {
+  flatWords,
+  liveLoadWords,
+  loadRows,
+  outletRows,
+  pondNote,
+  pondRows,
+} from '../../src/core/report/page-water.ts';
+import type {
+  ExistingReport,
+  FlatReport,
+  OutletReport,
+  PondReport,
+  RuleSetReport,
+} from '../../src/core/report/types.ts';
+import { loadLadderDrawing } from '../../src/drawing/load-ladder.ts';
+import { Figure } from './figure.tsx';
 import { SourceMark } from './source-mark.tsx';
 import { PlaceName, Table } from './table.tsx';
 
-export function Ponds({ ponds }: { ponds: readonly PondReport[] }) {
+export interface PondsProps {
+  ponds: readonly PondReport[];
+  /** From when water is listed and flagged. */
+  limits?: RuleSetReport['ponds'];
+}
+
+/** Every pond that is listed, with what is left of it after 48 h, and the settings that it is held against. */
+export function Ponds({ ponds, limits }: PondsProps) {
   if (ponds.length === 0) return null;
+  const rows = pondRows(ponds, limits);
+  const note = pondNote(ponds, limits);
+  return (
+    <>
+      {rows.length === 0 ? null : <PondTable rows={rows} />}
+      {note === null ? null : <p class="quiet">{note}</p>}
+    </>
+  );
+}
+
+function PondTable({ rows }: { rows: ReturnType<typeof pondRows> }) {
   return (
     <Table
-      caption="Standing water"
+      caption="Every pond: how deep, how wide, how heavy"
       columns={[
         { head: 'Where' },
         { head: 'Deepest', kind: 'figure' },
@@ -16,19 +49,22 @@ export function Ponds({ ponds }: { ponds: readonly PondReport[] }) {
         { head: 'Water', kind: 'figure' },
         { head: 'Weight', kind: 'figure' },
         { head: 'Load', kind: 'figure' },
+        { head: 'Left after 48 h' },
+        { head: 'Standing' },
       ]}
-      rows={pondRows(ponds).map(({ place, name, where, depth, area, volume, weight, load, birdBath }) => ({
+      rows={rows.map(({ place, name, where, depth, area, volume, weight, load, left, standing, flagged }) => ({
         place,
         cells: [
           <>
             <PlaceName place={place}>{name}</PlaceName>, {where}
-            {birdBath ? ' (a bird bath: listed, not failed)' : ''}
           </>,
           depth,
           area,
           volume,
           weight,
           load,
+          left,
+          flagged ? <b>{standing}</b> : standing,
         ],
       }))}
     />
@@ -65,8 +101,11 @@ export function Outlets({ caption, outlets, book }: OutletsProps) {
         { head: 'Walls and steep roofs', kind: 'figure' },
         { head: 'Flow', kind: 'figure' },
         { head: 'Carries', kind: 'figure' },
+        { head: 'Spare', kind: 'figure' },
         { head: 'Verdict' },
+        { head: 'Water there' },
         { head: 'What it takes' },
+        { head: 'What decides it' },
       ]}
       rows={outletRows(outlets).map((row) => ({
         place: row.place,
@@ -77,11 +116,13 @@ export function Outlets({ caption, outlets, book }: OutletsProps) {
           row.added,
           row.flow,
           row.capacity,
+          row.spare,
           row.adequate === false ? <b>{row.verdict}</b> : row.verdict,
+          row.load,
+          row.needs,
           <>
-            {row.needs}
+            {row.basis}
             <SourceMark book={book} note={row.source} />
-            <span class="why">{row.basis}</span>
           </>,
         ],
       }))}
@@ -89,18 +130,34 @@ export function Outlets({ caption, outlets, book }: OutletsProps) {
   );
 }
 
-export function Loads({ loads }: { loads: readonly LoadStep[] }) {
-  if (loads.length === 0) return null;
+/** Levels of water to scale against what the deck bears; the table says the same in words. */
+export function Loads({ existing }: { existing: ExistingReport }) {
+  const list = loadLadderDrawing(existing);
+  if (list === null) return null;
+  const live = liveLoadWords(existing);
+  return (
+    <>
+      <div class="ladder">
+        <Figure list={list} id="levels">
+          {live}
+        </Figure>
+      </div>
+      <LoadTable existing={existing} />
+    </>
+  );
+}
+
+function LoadTable({ existing }: { existing: ExistingReport }) {
   return (
     <Table
-      caption="How deep water gets, and what it weighs, when ways out are shut"
+      caption="The same in a table: depth and weight when ways out are shut"
       columns={[
-        { head: 'What is shut' },
+        { head: 'Level' },
         { head: 'Depth', kind: 'figure' },
         { head: 'Load', kind: 'figure' },
         { head: 'Against the deck' },
       ]}
-      rows={loadRows(loads).map(({ label, depth, load, exceeds, verdict }) => ({
+      rows={loadRows(existing).map(({ label, depth, load, exceeds, verdict }) => ({
         cells: [label, depth, load, exceeds === true ? <b class="stop">{verdict}: engineer first</b> : verdict],
       }))}
     />

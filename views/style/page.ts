@@ -63,6 +63,10 @@ tr[data-place]:hover{background:var(--grey-0)}
 tr.chosen{background:var(--grey-0)}
 .blank-cell{min-width:4.5rem;border-bottom:1px solid var(--ink)}
 .why{display:block;color:var(--soft);font-weight:400}
+cite.why{font-style:italic;font-size:.92em}
+.line{display:block}
+.ladder{max-width:38rem}
+.draft-note{border-left:3px solid var(--stop);padding:.2rem 0 .2rem .8rem}
 ${stacked('few', 30)}
 ${stacked('many', 52)}
 .limits{list-style:none;padding:0}
@@ -85,6 +89,9 @@ ${stacked('many', 52)}
 .steps>li{margin:.8rem 0}
 .steps .hold{font:700 .8rem/1.3 var(--sans);border:2px solid var(--ink);padding:.05rem .4rem;margin-right:.4rem}
 .reading{width:6.5rem}
+.ways{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(18rem,100%),1fr));gap:0 2.2rem}
+.title-block.written{margin:0 0 1rem}
+.title-block.written .blank{min-height:2.2em}
 .owner{font-size:1.12rem;max-width:46rem}
 .owner .pair{max-width:none}
 `;
@@ -101,6 +108,7 @@ main{padding:0;max-width:none}
 .answer{display:block}
 .plans,.plans>.stay{position:static}
 .pair{grid-template-columns:1fr 1fr}
+.survey-plan .drawing{max-height:190mm}
 .plans .drawing,.wide .drawing{max-height:none;min-width:0;max-width:100%}
 .wide{overflow:visible}
 h2{break-after:avoid}

@@ -1,6 +1,6 @@
 import { inches, slopeInWords } from '../../units/print.ts';
 import type { ExistingReport, Layout, Rejection } from './types.ts';
-import { areaWords, depthWords } from './words.ts';
+import { areaWords, depthWords, sentence } from './words.ts';
 
 function today(existing: ExistingReport): string {
   const pond = existing.ponds.find(({ birdBath }) => !birdBath);
@@ -30,5 +30,5 @@ export function headlineOf(existing: ExistingReport, chosen: Layout | null, layo
     neededIn === null || availableIn === null ? 999 : neededIn - availableIn;
   const first = rejections.sort((a, b) => short(a) - short(b))[0];
   if (first === undefined) return `${today(existing)} No way out for the water is known, so no taper can be drawn yet.`;
-  return `${today(existing)} No layout fits: ${first.neededIn === null ? `${first.where} ` : ''}${first.why}.`;
+  return sentence(`${today(existing)} No layout fits: ${first.neededIn === null ? `${first.where} ` : ''}${first.why}`);
 }

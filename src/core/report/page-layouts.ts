@@ -1,6 +1,7 @@
 import { inches, plainNumber, rValue } from '../../units/print.ts';
 import { boardFeet, depthFigure, orNotKnown, psf, slopeFigure } from './page-figures.ts';
 import type { Assessment, ExistingReport, Layout } from './types.ts';
+import { sentence } from './words.ts';
 
 /** The layout that a page shows: the one asked for, else the chosen one, else the first that was tried. */
 export function shownLayout(assessment: Assessment, id: string | null = null): Layout | null {
@@ -31,7 +32,7 @@ export function todaySentence({ ponds, undrainedAreaSqFt, verdict }: ExistingRep
 
 /** What a layout does about it, in one sentence. */
 export function laidSentence(layout: Layout): string {
-  if (layout.rejected !== null) return `This layout is not offered: ${layout.rejected.why}.`;
+  if (layout.rejected !== null) return sentence(`This layout is not offered: ${layout.rejected.why}`);
   const { leastFaceSlopeInPerFt: face, leastValleySlopeInPerFt: valley } = layout;
   const falls = [
     face === null ? '' : `every plane falls at least ${slopeFigure(face)}`,

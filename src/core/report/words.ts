@@ -24,3 +24,6 @@ export function listed(words: readonly string[]): string {
   if (words.length < 2) return words.join('');
   return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
 }
+
+/** With its full stop, and only one. */
+export const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);

@@ -2,24 +2,30 @@ import type { Hono } from 'hono';
 import { EstimatePage } from '../../../views/pages/estimate-page.tsx';
 import { OwnerPage } from '../../../views/pages/owner-page.tsx';
 import { ResultPage } from '../../../views/pages/result-page.tsx';
+import { RulesPage } from '../../../views/pages/rules-page.tsx';
 import { SupplierRequestPage } from '../../../views/pages/supplier-request-page.tsx';
 import { shownLayout } from '../../core/report/page-layouts.ts';
 import type { Assessment, Layout } from '../../core/report/types.ts';
 import { boardPlan } from '../../drawing/board-plan.ts';
 import type { DrawList } from '../../drawing/draw-list.ts';
+import { loadLadderDrawing } from '../../drawing/load-ladder.ts';
 import { planAfter } from '../../drawing/plan-after.ts';
 import { planBefore } from '../../drawing/plan-before.ts';
 import { printSvg } from '../../drawing/svg.ts';
+import { waterMap } from '../../drawing/water-map.ts';
 import { NotThere, roofOf, type Shop } from '../context.ts';
 import { linksOfRoof, respond, settingOf } from '../respond.tsx';
 import { answerOf } from './answer-of.ts';
 
-const papers = { estimate: EstimatePage, owner: OwnerPage, supplier: SupplierRequestPage } as const;
+const papers = { estimate: EstimatePage, owner: OwnerPage, supplier: SupplierRequestPage, rules: RulesPage } as const;
 
 const drawings: Readonly<Record<string, (assessment: Assessment, layout: Layout | null) => DrawList | null>> = {
   before: planBefore,
   after: (assessment, layout) => (layout === null ? null : planAfter(assessment, layout)),
   boards: (assessment, layout) => (layout === null ? null : boardPlan(assessment, layout)),
+  'water-today': (assessment) => waterMap(assessment, null),
+  'water-new': (assessment, layout) => (layout === null ? null : waterMap(assessment, layout)),
+  levels: ({ existing }) => loadLadderDrawing(existing),
 };
 
 /** The answer, the papers of the three readers, and their drawings by themselves. */
@@ -29,7 +35,9 @@ export function paperRoutes(app: Hono, shop: Shop): void {
     const { assessment } = answerOf(shop, roof);
     const setting = settingOf(linksOfRoof(roof.id));
     const layoutId = c.req.query('layout') ?? null;
-    return respond(c, { page: () => <ResultPage assessment={assessment} setting={setting} layoutId={layoutId} /> });
+    const draftHref = roof.draft === null ? null : `/roofs/${roof.id}/edit/text`;
+    const props = { assessment, setting, layoutId, draftHref };
+    return respond(c, { page: () => <ResultPage {...props} /> });
   });
 
   for (const [name, Paper] of Object.entries(papers)) {

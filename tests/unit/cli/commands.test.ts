@@ -57,6 +57,7 @@ test('papers: a page for each reader that stands alone, and the result', async (
     'crew-sheet.html',
     'owner.html',
     'supplier-request.html',
+    'rules.html',
     'result.json',
   ]);
   for (const path of paths.slice(0, -1)) {
