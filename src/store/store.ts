@@ -40,6 +40,8 @@ export interface NewRoof {
 
 export interface Store {
   list(): RoofInList[];
+  /** Roofs that were taken off the list, the last one first. */
+  deleted(): RoofInList[];
   get(id: string): SavedRoof | null;
   /** Id of the roof that was saved last; the first invented one in a new database. */
   lastTouched(): string | null;
@@ -49,6 +51,10 @@ export interface Store {
   /** Keeps what was typed beside the last readable file. */
   saveDraft(id: string, text: string): void;
   dropDraft(id: string): void;
+  /** Takes a roof off the list; everything of it is kept. */
+  delete(id: string): void;
+  /** Puts a roof back on the list as it was. */
+  putBack(id: string): void;
   addReadings(id: string, layoutId: string, typed: Record<string, string>, read: readonly AsBuiltReading[]): void;
   /** The last heights typed for a layout; the earlier ones stay in the file. */
   readingsOf(id: string, layoutId: string): SavedReadings | null;
@@ -86,7 +92,8 @@ export function openStore({ file, now = () => new Date().toISOString() }: StoreO
   if (file !== IN_MEMORY) mkdirSync(dirname(file), { recursive: true });
   const db = new Database(file);
   const isNew = migrate(db);
-  const byId = db.prepare('SELECT * FROM roofs WHERE id = ?');
+  const byId = db.prepare('SELECT * FROM roofs WHERE id = ? AND deleted IS NULL');
+  const taken = db.prepare('SELECT 1 FROM roofs WHERE id = ?');
   const insert = db.prepare(
     'INSERT INTO roofs (id, label, text, draft, answers, created, updated) VALUES (?, ?, ?, NULL, ?, ?, ?)',
   );
@@ -95,8 +102,9 @@ export function openStore({ file, now = () => new Date().toISOString() }: StoreO
 
   const freeId = (label: string): string => {
     const slug = slugOf(label);
-    if (get(slug) === null) return slug;
-    for (let n = 2; ; n++) if (get(`${slug}-${n}`) === null) return `${slug}-${n}`;
+    const isFree = (id: string): boolean => taken.get(id) === undefined;
+    if (isFree(slug)) return slug;
+    for (let n = 2; ; n++) if (isFree(`${slug}-${n}`)) return `${slug}-${n}`;
   };
 
   const put = (id: string, { label, text, answers = null }: NewRoof, at = now()): SavedRoof => {
@@ -108,20 +116,26 @@ export function openStore({ file, now = () => new Date().toISOString() }: StoreO
     'INSERT INTO past_texts (roof_id, text, saved) SELECT id, text, updated FROM roofs WHERE id = ?',
   );
 
+  const rows = (which: string): RoofInList[] =>
+    (
+      db.prepare(`SELECT id, label, draft IS NOT NULL AS hasDraft, updated FROM roofs WHERE ${which}`).all() as {
+        id: string;
+        label: string;
+        hasDraft: number;
+        updated: string;
+      }[]
+    ).map((row) => ({ ...row, hasDraft: row.hasDraft === 1 }));
+
   const store: Store = {
-    list: () =>
-      (
-        db.prepare('SELECT id, label, draft IS NOT NULL AS hasDraft, updated FROM roofs ORDER BY rowid').all() as {
-          id: string;
-          label: string;
-          hasDraft: number;
-          updated: string;
-        }[]
-      ).map((row) => ({ ...row, hasDraft: row.hasDraft === 1 })),
+    list: () => rows('deleted IS NULL ORDER BY rowid'),
+    deleted: () => rows('deleted IS NOT NULL ORDER BY deleted DESC, rowid DESC'),
     get,
     lastTouched: () =>
-      (db.prepare('SELECT id FROM roofs ORDER BY updated DESC, rowid LIMIT 1').get() as { id: string } | undefined)
-        ?.id ?? null,
+      (
+        db.prepare('SELECT id FROM roofs WHERE deleted IS NULL ORDER BY updated DESC, rowid LIMIT 1').get() as
+          | { id: string }
+          | undefined
+      )?.id ?? null,
     add: (roof) => put(freeId(roof.label), roof),
     saveText: db.transaction((id: string, label: string, text: string) => {
       keep.run(id);
@@ -137,6 +151,12 @@ export function openStore({ file, now = () => new Date().toISOString() }: StoreO
     },
     dropDraft: (id) => {
       db.prepare('UPDATE roofs SET draft = NULL, updated = ? WHERE id = ?').run(now(), id);
+    },
+    delete: (id) => {
+      db.prepare('UPDATE roofs SET deleted = ? WHERE id = ? AND deleted IS NULL').run(now(), id);
+    },
+    putBack: (id) => {
+      db.prepare('UPDATE roofs SET deleted = NULL WHERE id = ?').run(id);
     },
     addReadings: (id, layoutId, typed, read) => {
       db.prepare('INSERT INTO as_built (roof_id, layout_id, typed, read, saved) VALUES (?, ?, ?, ?, ?)').run(

@@ -1,6 +1,9 @@
 import type Database from 'libsql';
 
-const VERSION = 1;
+const VERSION = 2;
+
+/** A roof that was taken off the list keeps its row: it can be put back. */
+const deletable = 'ALTER TABLE roofs ADD COLUMN deleted TEXT;';
 
 /** Texts that were replaced stay in `past_texts`: nothing that was typed is lost. */
 const tables = `
@@ -29,7 +32,7 @@ const tables = `
 `;
 
 /**
- * Makes the tables in a new database.
+ * Makes the tables in a new database, and brings an older one up to now.
  * @returns true when the database was new
  * @throws Error when the file was written by a later version of this program
  */
@@ -37,6 +40,6 @@ export function migrate(db: InstanceType<typeof Database>): boolean {
   const { user_version: version } = db.prepare('PRAGMA user_version').get() as { user_version: number };
   if (version > VERSION) throw new Error(`the database has version ${version}; this program reads up to ${VERSION}`);
   if (version === VERSION) return false;
-  db.exec(`BEGIN; ${tables} PRAGMA user_version = ${VERSION}; COMMIT;`);
-  return true;
+  db.exec(`BEGIN; ${version === 0 ? tables : ''} ${deletable} PRAGMA user_version = ${VERSION}; COMMIT;`);
+  return version === 0;
 }

@@ -42,6 +42,10 @@ test('a height that cannot be read: 422, nothing lost, nothing judged', async ()
   expect(response.status).toBe(422);
   expect(boxValue(html, 'height-2')).toBe('two-ish');
   expect(html).toContain('id="height-2-problem"');
+  // The summary names the point and leads to its box.
+  const summary = /<section class="problem-summary" role="alert".*?<\/section>/s.exec(html)?.[0];
+  expect(summary).toContain('One thing has to be put right');
+  expect(summary).toContain('<a href="#height-2">Point 2</a>');
   expect(html).not.toContain('As laid it drains');
   expect(shop.store.readingsOf('back-section', chosenLayout().id)?.typed['height-2']).toBe('two-ish');
 });

@@ -23,6 +23,8 @@ test.each([
   '/roofs/back-section/crew',
   '/roofs/back-section/owner',
   '/roofs/back-section/supplier',
+  '/roofs/back-section/rules',
+  '/roofs/back-section/delete',
   '/roofs/back-section/edit/text',
   '/roofs/corner-drain/edit/today',
 ])('%s is a whole page with its headers', async (path) => {
@@ -63,6 +65,9 @@ test('the result and the schema come as JSON, the drawings as SVG', async () => 
   const drawing = await shop.get('/roofs/back-section/drawings/after.svg');
   expect(drawing.headers.get('content-type')).toBe('image/svg+xml; charset=utf-8');
   expect(await drawing.text()).toMatch(/^<svg .*<style>/);
+  for (const name of ['before', 'boards', 'water-today', 'water-new', 'levels']) {
+    expect([name, (await shop.get(`/roofs/back-section/drawings/${name}.svg`)).status]).toEqual([name, 200]);
+  }
   expect((await shop.get('/roofs/back-section/drawings/other.svg')).status).toBe(404);
 });
 

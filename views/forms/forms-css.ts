@@ -29,8 +29,8 @@ export const formsCss = `
 .desk ul.problem::before{content:none}
 .desk .wrong input,.desk .wrong select,.desk .wrong textarea,.desk [aria-invalid=true]{border:2px solid var(--stop)}
 .desk .remove{display:flex;gap:.4rem;align-items:center;margin-top:.6rem;font:.85rem/1.4 var(--sans)}
-.desk .problem-summary{border:2px solid var(--stop);padding:.4rem 1rem;margin:1rem 0;max-width:60rem}
-.desk .problem-summary h2,.desk .notes h2{border:0;margin:.3rem 0;padding:0;font-size:1.05rem}
+.problem-summary{border:2px solid var(--stop);padding:.4rem 1rem;margin:1rem 0;max-width:60rem}
+.problem-summary h2,.desk .notes h2{border:0;margin:.3rem 0;padding:0;font-size:1.05rem}
 .desk .saved{border-left:3px solid var(--ink);padding:.2rem 0 .2rem .8rem;font-weight:600}
 .desk .buttons{display:flex;flex-wrap:wrap;gap:.6rem;margin:1rem 0}
 .desk a.button{background:var(--ink);color:var(--paper);padding:.45rem 1rem;font-weight:600;text-decoration:none}
@@ -45,6 +45,9 @@ export const formsCss = `
 .aside{position:sticky;top:1rem;align-self:start;max-height:98vh;overflow:auto}
 }
 .roof-list .links a{margin-right:.8rem}
+.taken-off{list-style:none;padding:0}
+.taken-off li,.roof-list .saved{display:flex;flex-wrap:wrap;gap:.4rem 1rem;align-items:center}
+.taken-off button,.roof-list .saved button{padding:.2rem .7rem}
 .roof-list th{font-family:var(--serif);font-size:1rem}
 @media (max-width:40rem){.desk input,.desk select,.desk textarea,.desk button{min-height:2.75rem}.desk input[type=checkbox]{min-height:1.4rem;min-width:1.4rem}}
 `;

@@ -1,7 +1,7 @@
 import type { ProblemView } from './form-view.ts';
 
 /** What has to be put right, each with a link to its box; nothing where all is well. */
-function ProblemSummary({ problems, kept }: { problems: readonly ProblemView[]; kept: string }) {
+export function ProblemSummary({ problems, kept }: { problems: readonly ProblemView[]; kept: string }) {
   if (problems.length === 0) return null;
   const head =
     problems.length === 1 ? 'One thing has to be put right' : `${problems.length} things have to be put right`;

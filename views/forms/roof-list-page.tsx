@@ -1,11 +1,72 @@
-export interface RoofListProps {
-  roofs: readonly { id: string; label: string; hasDraft: boolean; saved: string }[];
+interface ListedRoof {
+  id: string;
+  label: string;
+  hasDraft: boolean;
+  saved: string;
 }
 
-export function RoofListPage({ roofs }: RoofListProps) {
+export interface RoofListProps {
+  roofs: readonly ListedRoof[];
+  /** Taken off the list, the last one first. */
+  deleted: readonly ListedRoof[];
+  /** The roof that was taken off just now. */
+  justDeleted: ListedRoof | null;
+}
+
+function PutBack({ id, label, words }: { id: string; label: string; words: string }) {
+  return (
+    <form method="post" action={`/roofs/${id}/put-back`}>
+      <button type="submit" aria-label={`${words}: ${label}`}>
+        {words}
+      </button>
+    </form>
+  );
+}
+
+function Deleted({ deleted }: Pick<RoofListProps, 'deleted'>) {
+  if (deleted.length === 0) return null;
+  return (
+    <details>
+      <summary>Taken off the list ({deleted.length})</summary>
+      <ul class="taken-off">
+        {deleted.map(({ id, label, saved }) => (
+          <li>
+            {label} <span class="hint">saved {saved}</span>
+            <PutBack id={id} label={label} words="Put it back" />
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+/** Asked before a roof leaves the list. */
+export function DeleteRoofPage({ id, label }: { id: string; label: string }) {
+  return (
+    <div class="plain">
+      <h1>Take this roof off the list?</h1>
+      <p class="lead">
+        {label}. Its file, its earlier texts and its heights as laid are kept, and it can be put back from the foot of
+        the list.
+      </p>
+      <form method="post" action={`/roofs/${id}/delete`} class="buttons">
+        <button type="submit">Take it off the list</button>
+        <a href="/roofs">Leave it there</a>
+      </form>
+    </div>
+  );
+}
+
+export function RoofListPage({ roofs, deleted, justDeleted }: RoofListProps) {
   return (
     <div class="roof-list">
       <h1>Roofs</h1>
+      {justDeleted === null ? null : (
+        <div class="saved" role="status">
+          {justDeleted.label} was taken off the list.
+          <PutBack id={justDeleted.id} label={justDeleted.label} words="Undo" />
+        </div>
+      )}
       <p class="buttons">
         <a class="button" href="/new">
           New roof: six questions
@@ -46,12 +107,17 @@ export function RoofListPage({ roofs }: RoofListProps) {
                   <a href={`/roofs/${id}/roof.json`} aria-label={`Roof file of ${label}`}>
                     roof file
                   </a>
+                  <a href={`/roofs/${id}/delete`} aria-label={`Take ${label} off the list`}>
+                    take off
+                  </a>
                 </td>
               </tr>
             ))}
           </tbody>
         </table>
       </section>
+      {roofs.length === 0 ? <p>No roof is on the list.</p> : null}
+      <Deleted deleted={deleted} />
     </div>
   );
 }

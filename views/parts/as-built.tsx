@@ -4,6 +4,7 @@ import type { Assessment, Layout } from '../../src/core/report/types.ts';
 import { placesDrawn } from '../../src/drawing/place-css.ts';
 import { planAsLaid } from '../../src/drawing/plan-after.ts';
 import type { AsBuiltForm, AsBuiltResult } from '../as-built-types.ts';
+import { ProblemSummary } from '../forms/problem-summary.tsx';
 import type { PageLinks } from '../page-setting.ts';
 import { Figure } from './figure.tsx';
 import { Places } from './places.ts';
@@ -105,6 +106,14 @@ export function AsBuilt({ assessment, layout, links, form }: AsBuiltProps) {
   return (
     <section id="as-laid" class="screen" aria-label="As laid">
       <h2>As laid</h2>
+      <ProblemSummary
+        problems={(form?.problems ?? []).map(({ field, message }) => ({
+          href: `#${field}`,
+          where: `Point ${field.replace('height-', '')}`,
+          text: message,
+        }))}
+        kept="Nothing that was typed is lost; the heights are judged when all of them can be read."
+      />
       {form?.result == null ? null : <Judged assessment={assessment} layout={layout} result={form.result} />}
       <form method="post" action={`${links.asBuilt}#as-laid`}>
         <p>

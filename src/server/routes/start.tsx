@@ -1,11 +1,12 @@
 import type { Hono } from 'hono';
 import { NewRoofForm, NewRoofPage, type NewRoofProps } from '../../../views/forms/new-roof-page.tsx';
-import { RoofListPage } from '../../../views/forms/roof-list-page.tsx';
+import { DeleteRoofPage, RoofListPage } from '../../../views/forms/roof-list-page.tsx';
 import { ImportPage, type TextFormProps } from '../../../views/forms/text-page.tsx';
 import { readRoofText } from '../../answer.ts';
 import type { InputProblem } from '../../input/problems.ts';
 import { type AnswersRead, blankAnswers, roofFromAnswers, type SixAnswers } from '../../input/six-answers.ts';
-import { postedBy, type Shop } from '../context.ts';
+import type { RoofInList } from '../../store/store.ts';
+import { NotThere, postedBy, roofOf, type Shop } from '../context.ts';
 import { answersOf, answersView } from '../forms/answers-view.ts';
 import { fileText } from '../forms/apply.ts';
 import { desk, goTo, respond } from '../respond.tsx';
@@ -39,8 +40,33 @@ export function startRoutes(app: Hono, shop: Shop): void {
   });
 
   app.get('/roofs', (c) => {
-    const roofs = shop.store.list().map((roof) => ({ ...roof, saved: dayOf(roof.updated) }));
-    return respond(c, { page: () => desk({ title: 'Roofs', here: 'roofs' }, <RoofListPage roofs={roofs} />) });
+    const withDay = (roof: RoofInList) => ({ ...roof, saved: dayOf(roof.updated) });
+    const deleted = shop.store.deleted().map(withDay);
+    const justDeleted = deleted.find(({ id }) => id === c.req.query('taken-off')) ?? null;
+    const props = { roofs: shop.store.list().map(withDay), deleted, justDeleted };
+    return respond(c, { page: () => desk({ title: 'Roofs', here: 'roofs' }, <RoofListPage {...props} />) });
+  });
+
+  app.get('/roofs/:id/delete', (c) => {
+    const { id, label } = roofOf(shop, c);
+    return respond(c, {
+      page: () => desk({ title: `Take off ${label}`, roof: id }, <DeleteRoofPage id={id} label={label} />),
+    });
+  });
+
+  app.post('/roofs/:id/delete', (c) => {
+    const { id } = roofOf(shop, c);
+    shop.store.delete(id);
+    return goTo(c, `/roofs?taken-off=${encodeURIComponent(id)}`);
+  });
+
+  app.post('/roofs/:id/put-back', (c) => {
+    const id = c.req.param('id');
+    if (!shop.store.deleted().some((roof) => roof.id === id)) {
+      throw new NotThere('No roof that was taken off the list has this address.');
+    }
+    shop.store.putBack(id);
+    return goTo(c, `/roofs/${id}`);
   });
 
   app.get('/new', (c) => {
