@@ -5,6 +5,7 @@ import { resultJson } from '../export/result-json.ts';
 import { problemLine } from '../input/problems.ts';
 import { roofFileJsonSchema } from '../input/schema.ts';
 import { assessText } from './assess-text.ts';
+import { surveyText } from './survey-text.ts';
 
 /** Where the command writes; tests give their own. */
 export interface Streams {
@@ -19,6 +20,7 @@ const LARGEST_BYTES = 10_000_000;
 const usage = `rainpath: plans what replaces a flat roof section that ponds and leaks
 
   npm run -s rainpath -- assess FILE [--json]       the answer as text, or as one JSON object
+  npm run -s rainpath -- survey FILE                where to measure the roof, as text to write on
   npm run -s rainpath -- papers FILE --out DIR      the pages of the three readers and result.json
   npm run -s rainpath -- schema                     JSON Schema of the roof file
   npm run -s rainpath -- serve [--port 4870]        the same in a browser
@@ -102,6 +104,9 @@ async function answer(args: readonly string[], { out }: Streams): Promise<number
       out(values.json ? resultJson(assessment) : assessText(assessment));
       return ANSWERED;
     }
+    case 'survey':
+      out(surveyText(roofOf(oneFile(command, rest)).roof));
+      return ANSWERED;
     case 'papers': {
       const file = oneFile(command, rest);
       if (values.out === undefined) throw new BadInput('--out: missing. Write instead: papers FILE --out DIR.');
@@ -117,8 +122,8 @@ async function answer(args: readonly string[], { out }: Streams): Promise<number
     default:
       throw new BadInput(
         command === undefined
-          ? `command: missing. Write instead: assess, papers, schema or serve.\n\n${usage}`
-          : `command: "${command}" is none. Write instead: assess, papers, schema or serve.`,
+          ? `command: missing. Write instead: assess, survey, papers, schema or serve.\n\n${usage}`
+          : `command: "${command}" is none. Write instead: assess, survey, papers, schema or serve.`,
       );
   }
 }

@@ -15,6 +15,7 @@ import { editRoutes } from './routes/edit.tsx';
 import { fileRoutes } from './routes/files.ts';
 import { paperRoutes } from './routes/papers.tsx';
 import { startRoutes } from './routes/start.tsx';
+import { surveyRoutes } from './routes/survey.tsx';
 
 /** Largest request that is read: a roof file of 10 MB with what a form puts round it. */
 const LARGEST_BYTES = 10_500_000;
@@ -64,6 +65,7 @@ export function createApp({
 
   assetRoutes(app);
   startRoutes(app, shop);
+  surveyRoutes(app, shop);
   editRoutes(app, shop);
   asBuiltRoutes(app, shop);
   fileRoutes(app, shop);

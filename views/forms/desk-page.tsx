@@ -28,6 +28,11 @@ export function DeskPage({ title, setting, here, children }: DeskPageProps) {
             <a href={links.result}>Answer</a>
           </li>
         )}
+        {links === null ? null : (
+          <li>
+            <a href={links.survey}>Survey sheet</a>
+          </li>
+        )}
         {places.map(([place, href, words]) => (
           <li>
             <a href={href} aria-current={place === here ? 'page' : undefined}>

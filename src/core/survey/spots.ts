@@ -58,7 +58,7 @@ function perimeterSpots({ outline, outlets }: Roof, edges: readonly SiteEdge[], 
         'edge-middle',
         edge.side,
         fromFt + ((i + 1) * lengthFt) / parts,
-        2 * (i + 1) === parts ? `middle of the ${name}, where it sags first` : `along the ${name}`,
+        2 * (i + 1) === parts ? `middle of the ${name}` : `along the ${name}`,
       ),
     );
   });

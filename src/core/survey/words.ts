@@ -12,6 +12,8 @@ interface TapeLine {
   lengthFt: number;
   /** "the gutter side from mark 1 toward mark 3". */
   words: string;
+  /** "where the rake meets the gutter side": its first corner. */
+  corner: string;
 }
 
 /** Names of the sides by their edges: "gutter side", or "rake and wall" where a side has several. */
@@ -26,7 +28,9 @@ function tapeLines(spots: readonly Spot[], outline: Ring, edges: readonly SiteEd
   return outline.map((start, side) => {
     const end = outline[(side + 1) % outline.length];
     const words = `the ${nameOf(side, edges)} from mark ${numberAt(start)} toward mark ${numberAt(end)}`;
-    return { start, end, lengthFt: distanceFt(start, end), words };
+    const before = nameOf((side + outline.length - 1) % outline.length, edges);
+    const corner = `where the ${before} meets the ${nameOf(side, edges)}`;
+    return { start, end, lengthFt: distanceFt(start, end), words, corner };
   });
 }
 
@@ -46,7 +50,7 @@ function lineFor(p: Point, lines: readonly TapeLine[], base: BaseLine): TapeLine
 
 function placeInWords({ at, on, kind }: Spot, lines: readonly TapeLine[], base: BaseLine): string {
   if (on !== null) {
-    if (kind === 'corner') return `start of ${lines[on.side].words}`;
+    if (kind === 'corner') return lines[on.side].corner;
     return `${feetInches(on.alongFt)} along ${lines[on.side].words}`;
   }
   const line = lineFor(at, lines, base);

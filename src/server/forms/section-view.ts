@@ -39,7 +39,7 @@ function optionsOf(spec: FieldSpec, sides: readonly string[]): Options {
 const emptyChoice = (options: Options): string => (options.some(([value]) => value === '') ? '' : 'unknown');
 
 /** What was read, where the text is more than a plain number. */
-function understoodOf(spec: FieldSpec, text: string): string | null {
+export function understoodOf(spec: FieldSpec, text: string): string | null {
   if (spec.kind !== 'measure' || text === '' || /^-?[\d.]+$/.test(text)) return null;
   const reading = parseMeasure(text, spec.field);
   return reading.action === 'accept' ? `read as ${printMeasure(reading.value, spec.field)}` : null;

@@ -224,6 +224,34 @@ const outlets: SectionSpec = {
   groups: [{ at: 'outlets', title: 'Outlets', list: { what: 'outlet', blank: 1 }, fields: outletFields }],
 };
 
+/** How readings were taken; beside the marks of the survey too. */
+export const howRead: readonly FieldSpec[] = [
+  choice('sense', 'Which way the readings count', choices.senses),
+  measure('referenceIn', 'Water level: mark on the reference tube', 'height', 'nothing where readings are differences'),
+  measure('errorIn', 'A reading is good to', 'thickness', 'nothing: what is usual for the instrument'),
+  choice('readOn', 'Read on', choices.readOnKinds),
+];
+
+export const stringLines: GroupSpec = {
+  at: 'existing.strings',
+  title: 'String lines',
+  note: 'A string pulled tight between two spots. A reading is the gap under it: a larger gap is a lower point.',
+  list: { what: 'string', blank: 1 },
+  fields: [
+    point('from', 'First end'),
+    point('to', 'Other end'),
+    measure('fromIn', 'Height of the string at its first end', 'height', 'neither end: level, at height zero'),
+    measure('toIn', 'Height at its other end', 'height'),
+    measure('sagIn', 'How far the string hangs at its middle', 'thickness', 'nothing: taken as straight'),
+    field(
+      'readings',
+      'Gaps under it',
+      { kind: 'readings' },
+      'one to a line: feet from the first end, inches: 4, 1 1/2"',
+    ),
+  ],
+};
+
 const today: SectionSpec = {
   slug: 'today',
   title: 'The roof today',
@@ -241,9 +269,7 @@ const today: SectionSpec = {
           { kind: 'readings' },
           'one to a line: feet east, feet north, inches: 15, 12, -0.75',
         ),
-        choice('sense', 'Which way the readings count', choices.senses),
-        measure('errorIn', 'A reading is good to', 'thickness'),
-        choice('readOn', 'Read on', choices.readOnKinds),
+        ...howRead,
         measure('buildUpIn', 'Thickness of everything above the deck', 'thickness'),
         yesNo('seenDryAfter48h', 'Was it seen dry two days after rain?'),
         ...folded('Sag of the joists, where no readings were taken', [
@@ -254,6 +280,7 @@ const today: SectionSpec = {
         ]),
       ],
     },
+    stringLines,
     {
       at: 'existing.planes',
       title: 'Planes',

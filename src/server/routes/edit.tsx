@@ -1,81 +1,26 @@
 import type { Hono } from 'hono';
-import type { ProblemView, RoofInHand, SectionLink } from '../../../views/forms/form-view.ts';
+import type { ProblemView } from '../../../views/forms/form-view.ts';
 import { SectionPage, type SectionPageProps } from '../../../views/forms/section-page.tsx';
 import { TextPage, type TextPageProps } from '../../../views/forms/text-page.tsx';
-import { readRoofText } from '../../answer.ts';
 import type { DrawList } from '../../drawing/draw-list.ts';
 import { planBefore } from '../../drawing/plan-before.ts';
 import type { InputNote, InputProblem } from '../../input/problems.ts';
 import { roofFromAnswers, type SixAnswers } from '../../input/six-answers.ts';
 import type { SavedRoof } from '../../store/store.ts';
 import { NotThere, postedBy, roofOf, type Shop } from '../context.ts';
+import { elsewhere, inHand, type Kept, keep, linksOf, objectOf, reread, SAVED, workingText } from '../edited-file.ts';
 import { applySection, fileText } from '../forms/apply.ts';
 import { problemSentence } from '../forms/problems.ts';
 import { sectionView } from '../forms/section-view.ts';
-import { sectionOf, sections } from '../forms/sections.ts';
+import { sectionOf } from '../forms/sections.ts';
 import type { SectionSpec } from '../forms/spec.ts';
 import { desk, goTo, respond } from '../respond.tsx';
-
-const inHand = ({ id, label, draft }: SavedRoof): RoofInHand => ({ id, label, hasDraft: draft !== null });
-
-/** The text that is being worked on: an edit that cannot be read yet goes before the last good file. */
-const workingText = ({ draft, text }: SavedRoof): string => draft ?? text;
-
-function objectOf(text: string): unknown {
-  try {
-    const value: unknown = JSON.parse(text);
-    return typeof value === 'object' && value !== null && !Array.isArray(value) ? value : null;
-  } catch {
-    return null;
-  }
-}
-
-export function linksOf(id: string, here: string): SectionLink[] {
-  const links = sections.map(({ slug, title }) => ({ slug, title }));
-  return [...links, { slug: 'text', title: 'The file as text' }].map(({ slug, title }) => ({
-    slug,
-    title,
-    href: `/roofs/${id}/edit/${slug}`,
-    here: slug === here,
-  }));
-}
-
-/** Link to the box of a problem that stands in another section; to the text where no section has it. */
-function elsewhere(id: string): (path: string) => string {
-  return (path) => {
-    const first = /^[^.[]+/.exec(path)?.[0] ?? '';
-    const home = sections.find(({ groups }) =>
-      groups.some(({ at, fields }) => at === first || (at === '' && fields.some(({ key }) => key === first))),
-    );
-    return home === undefined ? `/roofs/${id}/edit/text#file` : `/roofs/${id}/edit/${home.slug}#${path}`;
-  };
-}
 
 /** The plan of the last good file; null where a file that was kept can no longer be read. */
 function planOf({ answers }: Shop, { text }: SavedRoof): DrawList | null {
   const answer = answers.of(text);
   return 'ok' in answer ? null : planBefore(answer.assessment);
 }
-
-interface Kept {
-  text: string;
-  problems: readonly InputProblem[];
-  notes: readonly InputNote[];
-}
-
-/** Keeps what was typed: as the roof where it can be read, beside it where it cannot. */
-function keep({ store }: Shop, roof: SavedRoof, text: string): Kept {
-  const reading = readRoofText(text);
-  if (!reading.ok) {
-    store.saveDraft(roof.id, text);
-    return { text, problems: reading.problems, notes: [] };
-  }
-  if (text === roof.text) store.dropDraft(roof.id);
-  else store.saveText(roof.id, reading.roof.label, text);
-  return { text, problems: [], notes: reading.notes };
-}
-
-const SAVED = 'Saved, and everything could be read.';
 
 function sectionProps(
   shop: Shop,
@@ -118,13 +63,6 @@ function textProps(shop: Shop, roof: SavedRoof, kept: Kept, saved: string | null
 /** Problems of a file as text: all of them stand at its one box, each with its place. */
 export const textProblems = (problems: readonly InputProblem[]): ProblemView[] =>
   problems.map((problem) => ({ href: '#file', where: problem.path, text: problemSentence(problem) }));
-
-/** What was typed last, read again. */
-function reread(roof: SavedRoof): Kept {
-  const text = workingText(roof);
-  const reading = readRoofText(text);
-  return reading.ok ? { text, problems: [], notes: reading.notes } : { text, problems: reading.problems, notes: [] };
-}
 
 const sectionPage = (props: SectionPageProps) =>
   desk({ title: `${props.title}, ${props.roof.label}`, roof: props.roof.id }, <SectionPage {...props} />);

@@ -68,6 +68,18 @@ test('papers: a page for each reader that stands alone, and the result', async (
   expect(existsSync(join(to, 'result.json'))).toBe(true);
 });
 
+test('survey: every mark with a blank to write in, within the width of a terminal', async () => {
+  const { code, out, err } = await ran('survey', demo);
+  expect([code, err]).toEqual([0, '']);
+  const lines = out.split('\n');
+  expect(lines.filter((line) => line.length > WIDTH)).toEqual([]);
+  const said = Number(/^(\d+) marks to read/m.exec(out)?.[1]);
+  expect(said).toBeGreaterThan(30);
+  const numbers = lines.flatMap((line) => /^ +(\d+) {2}________ {2}\S/.exec(line)?.[1] ?? []);
+  expect(numbers).toEqual(Array.from({ length: said }, (_, i) => String(i + 1)));
+  expect(out).toMatch(/H1 {2}________ {2}top of the curb “skylight”/);
+});
+
 test('schema: a JSON Schema object', async () => {
   const { code, out } = await ran('schema');
   expect(code).toBe(0);

@@ -157,7 +157,7 @@ describe('where to measure', () => {
     expect(at(30, 10)?.place).toBe(
       `10′-0″ along the parapet and wall from mark ${next.id} toward mark ${at(30, 24)!.id}`,
     );
-    expect(corner.id).toBe(1);
+    expect([corner.id, corner.place]).toEqual([1, 'where the wall meets the gutter side']);
   });
 
   test('the walk goes round first and then back and forth: hardly longer than the shortest there could be', () => {

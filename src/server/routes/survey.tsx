@@ -1,0 +1,93 @@
+import type { Hono } from 'hono';
+import { SectionPage, type SectionPageProps } from '../../../views/forms/section-page.tsx';
+import { SurveySheetPage } from '../../../views/pages/survey-sheet-page.tsx';
+import { readRoofText } from '../../answer.ts';
+import { type Survey, surveyOf } from '../../core/survey/survey.ts';
+import { surveyPlan } from '../../drawing/survey-plan.ts';
+import type { SavedRoof } from '../../store/store.ts';
+import { postedBy, roofOf, type Shop } from '../context.ts';
+import {
+  elsewhere,
+  inHand,
+  type Kept,
+  keep,
+  linksOf,
+  objectOf,
+  READINGS,
+  reread,
+  SAVED,
+  workingText,
+} from '../edited-file.ts';
+import { applySection, fileText } from '../forms/apply.ts';
+import { applyMarks, aroundMarks, marksView } from '../forms/marks.ts';
+import { sectionView } from '../forms/section-view.ts';
+import { desk, goTo, linksOfRoof, respond, settingOf } from '../respond.tsx';
+import { answerOf } from './answer-of.ts';
+
+/** Marks of the plan as it was typed last; of the last good plan while that cannot be read. */
+function surveyInHand(shop: Shop, roof: SavedRoof): Survey {
+  const typed = readRoofText(workingText(roof));
+  return surveyOf(typed.ok ? typed.roof : answerOf(shop, roof).ready.roof);
+}
+
+function readingsProps(shop: Shop, roof: SavedRoof, kept: Kept, saved: string | null): SectionPageProps {
+  const survey = surveyInHand(shop, roof);
+  const file = objectOf(kept.text);
+  const marks = marksView(survey, file, kept.problems);
+  const rest = kept.problems.filter((problem) => !marks.placed.has(problem));
+  const section = aroundMarks(survey, READINGS);
+  const view = sectionView(section, file, rest, elsewhere(roof.id));
+  const [how, ...others] = view.groups;
+  return {
+    roof: inHand(roof),
+    title: section.title,
+    lead: section.lead,
+    action: `/roofs/${roof.id}/edit/${READINGS.slug}`,
+    links: linksOf(roof.id, READINGS.slug),
+    plan: surveyPlan(answerOf(shop, roof).assessment, survey),
+    groups: [how, marks.group, ...others],
+    problems: [...marks.problems, ...view.problems],
+    saved,
+    supposed: [],
+  };
+}
+
+const readingsPage = (props: SectionPageProps) =>
+  desk({ title: `${props.title}, ${props.roof.label}`, roof: props.roof.id }, <SectionPage {...props} />);
+
+/** The survey sheet of a roof, and the form that takes its readings. */
+export function surveyRoutes(app: Hono, shop: Shop): void {
+  app.get('/roofs/:id/survey', (c) => {
+    const roof = roofOf(shop, c);
+    const { assessment, ready } = answerOf(shop, roof);
+    const setting = settingOf(linksOfRoof(roof.id));
+    const survey = surveyOf(ready.roof);
+    return respond(c, { page: () => <SurveySheetPage assessment={assessment} survey={survey} setting={setting} /> });
+  });
+
+  app.get(`/roofs/:id/edit/${READINGS.slug}`, async (c) => {
+    const roof = roofOf(shop, c);
+    const kept = reread(roof);
+    if (objectOf(kept.text) === null) return c.redirect(`/roofs/${roof.id}/edit/text`, 302);
+    const props = readingsProps(shop, roof, kept, null);
+    return respond(c, { page: () => readingsPage(props) });
+  });
+
+  app.post(`/roofs/:id/edit/${READINGS.slug}`, async (c) => {
+    const roof = roofOf(shop, c);
+    const before = objectOf(workingText(roof));
+    if (before === null) return goTo(c, `/roofs/${roof.id}/edit/text`);
+    const posted = await postedBy(c);
+    const section = aroundMarks(surveyInHand(shop, roof), READINGS);
+    const after = applySection(section, applyMarks(before, posted), posted);
+    const same = JSON.stringify(after) === JSON.stringify(before);
+    const kept = keep(shop, roof, same ? workingText(roof) : fileText(after));
+    if (kept.problems.length === 0 && posted.next === 'result') return goTo(c, `/roofs/${roof.id}`);
+    const props = readingsProps(shop, roofOf(shop, c), kept, kept.problems.length === 0 ? SAVED : null);
+    return respond(c, {
+      status: kept.problems.length === 0 ? 200 : 422,
+      page: () => readingsPage(props),
+      fragment: () => <SectionPage {...props} />,
+    });
+  });
+}
