@@ -73,7 +73,7 @@ export function RulesPage({ assessment, setting }: { assessment: Assessment; set
               { head: 'Overflow' },
               { head: 'Rain behind it' },
               { head: 'Scupper rule' },
-              { head: 'One made here, at least' },
+              { head: 'Here at least' },
             ]}
             rows={buildingRows(comparison).map((row) => ({
               tone: row.own ? 'chosen' : 'plain',
@@ -97,7 +97,7 @@ export function RulesPage({ assessment, setting }: { assessment: Assessment; set
               { head: 'Walls and roofs above add' },
               { head: 'Flow', kind: 'figure' },
               { head: 'Outlets there now' },
-              { head: 'An overflow here, at least' },
+              { head: 'Overflow here at least' },
             ]}
             rows={plumbingRows(comparison).map((row) => ({
               tone: row.own ? 'chosen' : 'plain',

@@ -46,6 +46,10 @@ export interface BuildingRow {
   scupperAt: string;
 }
 
+/** What an overflow takes here; where none is asked for, only if somebody makes one. */
+const needsWords = (needs: string, required: boolean): string =>
+  required ? needs : `none asked for; if made: ${needs}`;
+
 const buildingRow = (row: BuildingStanding): BuildingRow => ({
   id: row.id,
   code: row.title,
@@ -67,7 +71,7 @@ const buildingRow = (row: BuildingStanding): BuildingRow => ({
   rain: `${rain(row.rain.overflowInPerHr)}: ${row.rain.basis}`,
   rainAt: cited(row.rain.source),
   scupper: row.scupper.text,
-  needs: row.scupper.needs,
+  needs: needsWords(row.scupper.needs, row.overflow.required),
   scupperAt: cited(row.scupper.source),
 });
 
@@ -103,7 +107,7 @@ function outletWords({ carrying, short, notKnown }: PlumbingStanding): string {
   return parts.filter((part) => part !== '').join(', ');
 }
 
-const plumbingRow = (row: PlumbingStanding): PlumbingRow => ({
+const plumbingRow = (row: PlumbingStanding, required: boolean): PlumbingRow => ({
   id: row.id,
   code: row.title,
   own: row.own,
@@ -119,11 +123,15 @@ const plumbingRow = (row: PlumbingStanding): PlumbingRow => ({
   flow: gpm(row.flowGpm),
   outlets: outletWords(row),
   scupper: row.scupper.text,
-  needs: row.scupper.needs,
+  needs: needsWords(row.scupper.needs, required),
   scupperAt: cited(row.scupper.source),
 });
 
-export const plumbingRows = ({ plumbings }: RuleComparison): PlumbingRow[] => plumbings.map(plumbingRow);
+/** Whether an overflow is asked for is the building code's word: that of the job. */
+export function plumbingRows({ buildings, plumbings }: RuleComparison): PlumbingRow[] {
+  const required = buildings.find(({ own }) => own)?.overflow.required ?? true;
+  return plumbings.map((row) => plumbingRow(row, required));
+}
 
 /** What the codes agree and differ on, in sentences. */
 export function comparisonWords(comparison: RuleComparison): string[] {
