@@ -54,14 +54,16 @@ export const downspoutRule = {
 
 export interface DownspoutStock extends Cited {
   label: string;
+  /** Clear width and depth. */
+  sidesIn: readonly [number, number];
   areaSqIn: number;
 }
 
 /** Usual downspouts by clear section, smallest first. Where leaves fall, at least 3 in (historic copper manual). */
 export const downspoutStock = [
-  { label: '2 x 3 in', areaSqIn: 6, source: 'practice', at: 'usual sizes', grade: 'practice' },
-  { label: '3 x 4 in', areaSqIn: 12, source: 'practice', at: 'usual sizes', grade: 'practice' },
-  { label: '4 x 5 in', areaSqIn: 20, source: 'practice', at: 'usual sizes', grade: 'practice' },
+  { label: '2 x 3 in', sidesIn: [2, 3], areaSqIn: 6, source: 'practice', at: 'usual sizes', grade: 'practice' },
+  { label: '3 x 4 in', sidesIn: [3, 4], areaSqIn: 12, source: 'practice', at: 'usual sizes', grade: 'practice' },
+  { label: '4 x 5 in', sidesIn: [4, 5], areaSqIn: 20, source: 'practice', at: 'usual sizes', grade: 'practice' },
 ] as const satisfies readonly DownspoutStock[];
 
 export interface GutterSpacing extends Cited {

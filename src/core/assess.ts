@@ -46,10 +46,12 @@ function overflowOf(
   const { roof, site, ruleSet, rain } = context;
   const open = site.edges.filter(isOpenEdge).length > 0 || layout.outlets.some(({ kind }) => kind === 'edge');
   const given = new Map<string, Outlet>(roof.outlets.map((outlet) => [outlet.id, outlet]));
-  const ways = layout.outlets.map(({ id, label, role }) => {
+  const ways = layout.outlets.map((report) => {
+    const { id, label, role, inletAboveSurfaceIn = null } = report;
     const outlet = given.get(id);
     const inletIn = outlet?.inletIn ?? null;
-    return { id, label, role, working: outlet?.working ?? true, inletAboveLowIn: inletIn, inletAboveSurfaceIn: null };
+    const inletAboveLowIn = report.inletAboveLowIn ?? inletIn;
+    return { id, label, role, working: outlet?.working ?? true, inletIn, inletAboveLowIn, inletAboveSurfaceIn };
   });
   const shut = roof.outlets
     .filter((outlet) => !layout.outlets.some(({ id }) => id === outlet.id))
@@ -58,6 +60,7 @@ function overflowOf(
       label: `${outlet.kind} ${outlet.id}`,
       role: outlet.role,
       working: false,
+      inletIn: outlet.inletIn,
       inletAboveLowIn: outlet.inletIn,
       inletAboveSurfaceIn: null,
     }));
@@ -179,6 +182,7 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
   const findings: Finding[] = [
     ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet }),
     ...overflow.findings,
+    ...(chosen?.shutFindings ?? []),
     ...old.findings,
     ...rain.findings,
     ...membranes.notes,

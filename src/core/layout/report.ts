@@ -3,6 +3,7 @@ import { slopeInWords } from '../../units/print.ts';
 import { inServiceSlope } from '../drainage/sag.ts';
 import { slopeInPerFt } from '../geometry/plane.ts';
 import { distanceFt } from '../geometry/vector.ts';
+import { blockedWater, NO_SECOND_WAY } from '../outlets/blocked.ts';
 import type { DesignRain } from '../outlets/rain.ts';
 import { rateOutlets } from '../outlets/rate-all.ts';
 import { withLoads } from '../report/outlet-loads.ts';
@@ -133,6 +134,11 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     plan.barred === null
       ? (waterRejection(site, built) ?? heightRejection(uses))
       : { where: plan.title, neededIn: null, availableIn: null, why: plan.barred, relax: null };
+  const ways = { outlets: plan.outlets, opened: plan.newEdges };
+  const enclosed = open.length === 0 && rejected === null;
+  const shut = blockedWater(site, judgement.mesh, ways, rated.ratings, enclosed, 'the finished roof');
+  // What stands for want of an overflow is said by the overflow's own advice, which adds one.
+  const relieved = plan.outlets.some(({ role, working }) => role === 'overflow' && working);
   return {
     id: plan.id,
     title: `${plan.title}, boards at ${slopeInWords(built.slopeInPerFt)}`,
@@ -175,6 +181,8 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     flats: flatReports(judgement),
     levellingBoardFt: ground.levellingBoardFt,
     overflow: { required: false, note: '', inletIn: null, source: null },
+    loads: shut.steps,
+    shutFindings: shut.findings.filter(({ id }) => relieved || id === NO_SECOND_WAY),
     budgets: uses.map(({ limit, usedIn, leftIn }) => ({ id: limit.id, where: limit.where, usedIn, leftIn })),
     rejected,
   };

@@ -51,6 +51,7 @@ export function pluggedOutlets(site: Site, mesh: SurfaceMesh, ways: OpenWays): P
 /**
  * What stands on a surface when its outlets are blocked: the ladder of levels to every next spill, and each outlet plugged alone.
  * @param ratings of the outlets, for the head over the overflows
+ * @param where in words: the section as it is, or the finished roof
  * @param enclosed walls or parapets hold the water; an edge that is open cannot be plugged
  * Source: IBC 1611.1. Correctness: tests/unit/outlets/blocked.test.ts, tests/cases/blocked-outlets.test.ts
  */
@@ -60,10 +61,11 @@ export function blockedWater(
   ways: OpenWays,
   ratings: ReadonlyMap<string, OutletRating>,
   enclosed: boolean,
+  where = 'the section',
 ): LoadLadder {
   const isOverflow = (id: string): boolean => ways.outlets.some((each) => each.id === id && each.role === 'overflow');
   const ladder = loadLadder({
-    where: 'the section',
+    where,
     lowPointIn: Math.min(...mesh.z),
     spills: spillPlaces(site, mesh, ways, (id) => (isOverflow(id) ? (ratings.get(id)?.headIn ?? null) : null)),
     liveLoadPsf: site.roof.deck.liveLoadPsf,
@@ -71,6 +73,9 @@ export function blockedWater(
   if (!enclosed) return { ...ladder, findings: [] };
   return { ...ladder, findings: [...ladder.findings, ...noOtherWay(site, mesh, ways)] };
 }
+
+/** Id of the finding that an area has no other way out. */
+export const NO_SECOND_WAY = 'area-no-second-way-out';
 
 const MOST_NAMED = 4;
 
@@ -92,7 +97,7 @@ function noOtherWay(site: Site, mesh: SurfaceMesh, ways: OpenWays): Finding[] {
   const where = more > 0 ? `${names.join(', ')} and ${more} more` : listed(names);
   return [
     {
-      id: 'area-no-second-way-out',
+      id: NO_SECOND_WAY,
       level: 'stop',
       where: `the area of ${where}`,
       message: `${sentenceOf(worst, live.psf)} Every enclosed area needs two ways out that do not depend on each other: add an overflow or a second outlet to the area of ${where}.`,

@@ -76,6 +76,7 @@ export function overflowFor(input: OverflowInput): OverflowAdvice {
   const rule = requirement(input, exception);
   return {
     ...rule,
+    note: `${rule.note}${widthWords(input)}`,
     ...size,
     inletAboveLowIn,
     flowGpm: flow.value,
@@ -166,6 +167,25 @@ function leastWidthIn(input: OverflowInput, heightIn: number): number {
     building.overflowScupper.rule === 'three-times' ? Math.max(widths.threeAreasIn, widths.threeDiametersIn) : 0,
     plumbing.overflowScupper.rule === 'circumference' ? widths.circumferenceIn : 0,
   );
+}
+
+/** Which reading of the code's width was used, with what the other one gives. */
+function widthWords(input: OverflowInput): string {
+  if (!input.enclosed || input.asKind !== 'scupper') return '';
+  const { building, plumbing } = input.ruleSet;
+  const { leastOpeningIn, rule } = building.overflowScupper;
+  const heightIn = Math.max(input.openingHeightIn ?? 0, leastOpeningIn);
+  const drainIn = primaryDrainIn(input);
+  const { threeAreasIn, threeDiametersIn, circumferenceIn } = overflowScupperWidths(drainIn, heightIn, leastOpeningIn);
+  const three =
+    rule === 'three-times'
+      ? ` Three times the size of a ${inch(drainIn)} drain can be read as ${inch(threeDiametersIn)} of width (three diameters) or ${inch(threeAreasIn)} (three areas at ${inch(heightIn)} of height); the wider one, ${inch(Math.max(threeDiametersIn, threeAreasIn))}, is used.`
+      : '';
+  const round =
+    plumbing.overflowScupper.rule === 'circumference'
+      ? ` Width by the drain's circumference: ${inch(circumferenceIn)}.`
+      : '';
+  return `${three}${round}`;
 }
 
 function primaryDrainIn(input: OverflowInput): number {

@@ -1,19 +1,23 @@
-import type { AreaPiece } from '../drainage/areas.ts';
-import { NOWHERE } from '../drainage/areas.ts';
+import { scupperFreeboard } from '../../../reference/scuppers.ts';
+import { type AreaPiece, areaByOutlet, NOWHERE } from '../drainage/areas.ts';
 import type { Judgement } from '../drainage/judge.ts';
+import { depthForLoadIn } from '../drainage/rain-load.ts';
 import { between, boxOf, isInside } from '../geometry/vector.ts';
 import type { Assumption, Finding, OutletReport, Working } from '../report/types.ts';
-import type { Gutter, Outlet, Point } from '../roof.ts';
+import type { Gutter, Outlet, Point, ScupperOutlet } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import { outletPoint, type Site } from '../site/site.ts';
+import type { SurfaceMesh } from '../surface/mesh.ts';
+import { shutBasis } from './blocked.ts';
+import { liveLoadOf } from './live-load.ts';
 import type { DesignRain } from './rain.ts';
 import type { OutletRating } from './rating.ts';
+import { gutterAsNeeded } from './size-edge.ts';
 import { sizeOutlet } from './size-outlets.ts';
+import type { OpenWays } from './spill-places.ts';
 import { wallShareSqFt } from './wall-share.ts';
-
-/** A new gutter is planned with downspouts at both ends. */
-const END_FT = 1;
+import { inletLevelIn, type ShutSurface, shutAreas, shutSurface, vertexAt } from './when-shut.ts';
 
 /** Water from walls, steep roofs and downspouts that falls onto each outlet's area, sq ft. */
 function addedAreas(site: Site, pieces: readonly AreaPiece[], ruleSet: RuleSet): Map<string, number> {
@@ -60,14 +64,14 @@ export interface RatedOutlets {
   assumed: Assumption[];
 }
 
-/** Downspouts are counted from the side's first corner, as the file counts them. */
-const newGutter = ({ fromFt, toFt }: SiteEdge): Gutter => ({
+/** A gutter of which nothing is known but that it is there. */
+const someGutter: Gutter = {
   profile: 'k',
   sizeIn: null,
   slopeInPerFt: null,
-  downspouts: [fromFt + END_FT, Math.max(fromFt + END_FT, toFt - END_FT)],
+  downspouts: null,
   downspoutSizeIn: null,
-});
+};
 
 /**
  * Every outlet of one surface with its own drainage area, flow, capacity and what it needs.
@@ -83,6 +87,7 @@ export function rateOutlets(
   rain: DesignRain,
 ): RatedOutlets {
   const added = addedAreas(site, judgement.areas, ruleSet);
+  const shut = mainsShut(site, judgement.mesh, { outlets, opened: newEdges }, ruleSet);
   const out: RatedOutlets = { reports: [], ratings: new Map(), workings: [], findings: [], assumed: [] };
   const ratings = new Map<string, OutletRating>();
   const duty = (id: string, label: string, role: Outlet['role'], working: boolean) => ({
@@ -108,7 +113,10 @@ export function rateOutlets(
   };
   for (const outlet of outlets) {
     const label = outlet.status === 'proposed' ? `new ${outlet.kind}` : `${outlet.kind} ${outlet.id}`;
-    const base = duty(outlet.id, label, outlet.role, outlet.working);
+    const relief = outlet.role === 'overflow' ? (shut.overflows.get(outlet.id) ?? null) : null;
+    const normal = duty(outlet.id, label, outlet.role, outlet.working);
+    const base = relief === null ? normal : { ...normal, drainsSqFt: relief.areaSqFt, addedSqFt: relief.addedSqFt };
+    const usableHeadIn = outlet.role === 'primary' ? shut.headOver(outlet) : null;
     const rating =
       outlet.kind === 'drain'
         ? sizeOutlet({
@@ -118,7 +126,7 @@ export function rateOutlets(
             insertBoreIn: outlet.insertBoreIn,
             strainer: outlet.strainer,
             strainerFreeSqIn: outlet.strainerFreeSqIn,
-            usableHeadIn: null,
+            usableHeadIn,
             horizontalSlopeInPerFt: null,
             makersCurve: null,
           })
@@ -127,11 +135,11 @@ export function rateOutlets(
             kind: 'scupper',
             widthIn: outlet.widthIn,
             heightIn: outlet.heightIn,
-            usableHeadIn: null,
+            usableHeadIn: underTheOpening(outlet, usableHeadIn, ruleSet),
           });
     const { role, status, id } = outlet;
-    const { drainsSqFt, addedSqFt } = base;
-    keep(rating, {
+    const { drainsSqFt, addedSqFt } = normal;
+    keep(relief === null ? rating : { ...rating, basis: `${rating.basis}; ${shutBasis(relief.areaSqFt)}` }, {
       id,
       label,
       kind: outlet.kind,
@@ -141,20 +149,32 @@ export function rateOutlets(
       to: null,
       drainsSqFt,
       addedSqFt,
+      ...(relief === null
+        ? {}
+        : {
+            shutSqFt: relief.areaSqFt,
+            inletAboveLowIn: relief.inletAboveLowIn,
+            inletAboveSurfaceIn: relief.inletAboveSurfaceIn,
+          }),
     });
   }
   for (const edge of open) {
     const base = duty(edge.id, edge.label, 'primary', true);
     const isNew = newEdges.has(edge.id);
-    const gutter = edge.edge.gutter ?? (edge.edge.kind === 'drip' && !isNew ? null : newGutter(edge));
-    const rating = sizeOutlet({
-      ...base,
-      kind: 'edge',
-      fromFt: edge.fromFt,
-      toFt: edge.toFt,
-      gutter,
-      pitchIn12: steepestPitch(site),
-    });
+    const gutter = edge.edge.gutter ?? (edge.edge.kind === 'drip' && !isNew ? null : someGutter);
+    const edgeOf = (as: Gutter | null) =>
+      sizeOutlet({
+        ...base,
+        kind: 'edge',
+        fromFt: edge.fromFt,
+        toFt: edge.toFt,
+        gutter: as,
+        pitchIn12: steepestPitch(site),
+      });
+    const first = edgeOf(gutter);
+    // A new gutter is planned as it is needed, and rated as it is planned.
+    const planned = isNew && first.needed?.kind === 'gutter' ? first.needed : null;
+    const rating = planned === null ? first : edgeOf(gutterAsNeeded(planned, edge.fromFt, edge.toFt));
     const { id, label, drainsSqFt, addedSqFt } = base;
     const status = isNew ? 'proposed' : 'existing';
     keep(rating, {
@@ -171,6 +191,74 @@ export function rateOutlets(
   }
   return { ...out, ratings };
 }
+
+/** A scupper never uses more than its opening less the freeboard. */
+function underTheOpening({ heightIn }: ScupperOutlet, headIn: number | null, ruleSet: RuleSet): number | null {
+  const openIn = (heightIn ?? ruleSet.building.overflowScupper.leastOpeningIn) - scupperFreeboard.freeboardIn;
+  return headIn === null ? null : Math.min(Math.max(0, openIn), headIn);
+}
+
+/** What the surface does with its main outlets shut. */
+interface MainsShut {
+  overflows: ReadonlyMap<string, OverflowSetting>;
+  /** Depth over a main outlet before an overflow takes water, not more than the roof bears; null = no overflow takes it. */
+  headOver: (outlet: Outlet) => number | null;
+}
+
+interface OverflowSetting {
+  areaSqFt: number;
+  addedSqFt: number;
+  /** null = the height of its inlet is not known. */
+  inletAboveLowIn: number | null;
+  inletAboveSurfaceIn: number | null;
+}
+
+function mainsShut(site: Site, mesh: SurfaceMesh, ways: OpenWays, ruleSet: RuleSet): MainsShut {
+  const relief = ways.outlets.filter(({ role, working }) => role === 'overflow' && working);
+  if (relief.length === 0) return { overflows: new Map(), headOver: () => null };
+  const shut = shutSurface(site, mesh, ways, ({ role }) => role === 'primary');
+  const pieces = shutAreas(shut);
+  const added = addedAreas(site, pieces, ruleSet);
+  const areas = areaByOutlet(pieces);
+  const bearsIn = depthForLoadIn(liveLoadOf(site.roof.deck.liveLoadPsf).psf);
+  const byId = new Set(relief.map(({ id }) => id));
+  return {
+    overflows: new Map(
+      relief.map((outlet) => [
+        outlet.id,
+        {
+          areaSqFt: areas.get(outlet.id) ?? 0,
+          addedSqFt: added.get(outlet.id) ?? 0,
+          ...overflowHeights(site, mesh, shut, outlet),
+        },
+      ]),
+    ),
+    headOver: (outlet) => {
+      const vertex = vertexAt(mesh, outletPoint(site.roof, outlet));
+      const inletIn = inletLevelIn(site, mesh, outlet);
+      if (vertex === null || inletIn === null || shut.water.offer[vertex] < 0) return null;
+      if (!byId.has(shut.offers[shut.water.offer[vertex]].outlet)) return null;
+      const headIn = shut.water.levelIn[vertex] - inletIn;
+      return headIn > SAME_LEVEL_IN ? Math.min(headIn, bearsIn) : null;
+    },
+  };
+}
+
+/** Where an overflow's inlet stands: over the low point of what runs to it, and over the surface at its own spot. */
+function overflowHeights(site: Site, mesh: SurfaceMesh, shut: ShutSurface, outlet: Outlet) {
+  const at = outletPoint(site.roof, outlet);
+  const vertex = vertexAt(mesh, at);
+  if (vertex === null || outlet.inletIn === null) return { inletAboveLowIn: null, inletAboveSurfaceIn: null };
+  const floorIn = site.measured.at(at) + outlet.inletIn;
+  const own = mesh.z.filter(
+    (_, v) => shut.water.offer[v] >= 0 && shut.offers[shut.water.offer[v]].outlet === outlet.id,
+  );
+  const lowPointIn = own.length === 0 ? mesh.z[vertex] : Math.min(...own);
+  return { inletAboveLowIn: floorIn - lowPointIn, inletAboveSurfaceIn: floorIn - mesh.z[vertex] };
+}
+
+/** Levels nearer than this are one level. */
+const SAME_LEVEL_IN = 1e-6;
 
 function steepestPitch(site: Site): number | null {
   const pitches = site.edges.flatMap(({ edge }) => (edge.shedsSqFt && edge.pitchIn12 !== null ? [edge.pitchIn12] : []));

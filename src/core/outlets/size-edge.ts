@@ -132,6 +132,19 @@ function neededGutter(
   return { kind: 'gutter', profile, sizeIn, downspouts, downspout };
 }
 
+/** A new gutter as it is needed: each downspout in the middle of its stretch, counted from the side's first corner. */
+export function gutterAsNeeded(needed: NeededOutlet & { kind: 'gutter' }, fromFt: number, toFt: number): Gutter {
+  const { profile, sizeIn, downspouts, downspout } = needed;
+  const stretchFt = (toFt - fromFt) / downspouts;
+  return {
+    profile,
+    sizeIn,
+    slopeInPerFt: null,
+    downspouts: Array.from({ length: downspouts }, (_, i) => fromFt + (i + 0.5) * stretchFt),
+    downspoutSizeIn: stock.find(({ label }) => label === downspout)?.sidesIn ?? null,
+  };
+}
+
 function needsWords(needed: (NeededOutlet & { kind: 'gutter' }) | null, profile: TabledProfile | null, flow: number) {
   if (needed === null) return `box gutter for ${gpm(flow)}: measure width, depth and fall, and have it calculated`;
   const { sizeIn, downspouts, downspout } = needed;

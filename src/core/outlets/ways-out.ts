@@ -12,6 +12,8 @@ export interface WayOut {
   role: OutletRole;
   /** False when it is covered or blocked. */
   working: boolean;
+  /** Inlet above the surface that the file's heights are measured from, at its own spot; null = not known. */
+  inletIn: number | null;
   /** Inlet above the low point of the area; null = not known. */
   inletAboveLowIn: number | null;
   /** Inlet above the surface at its own spot; below 0 the new roof buries it. null = not known. */
@@ -61,10 +63,39 @@ function overflowFindings(way: WayOut, ruleSet: RuleSet): Finding[] {
     return [{ ...base, id: 'overflow-covered', message, value: 'covered', limit: 'open' }, ...tooHigh(way, ruleSet)];
   }
   if (isBuried(way)) {
-    const message = `The new roof buries ${way.label} by ${inch(-way.inletAboveSurfaceIn!)}: raise it, or lower the taper there.`;
+    const message = `The new roof buries ${way.label} by ${inch(-way.inletAboveSurfaceIn!)}: ${raiseWords(way, ruleSet)}, or lower the taper there.`;
     return [{ ...base, id: 'overflow-buried', message, value: inch(way.inletAboveSurfaceIn!), limit: inch(0) }];
   }
-  return tooHigh(way, ruleSet);
+  return [...tooLow(way, ruleSet), ...tooHigh(way, ruleSet)];
+}
+
+/** Height to which an inlet is raised: 2 in (or the rule's own) over the low point, and never under the surface beside it. */
+function raiseWords(way: WayOut, ruleSet: RuleSet): string {
+  const { inletAboveLowPointIn } = ruleSet.building.overflow;
+  const toLowIn = way.inletAboveLowIn === null ? 0 : inletAboveLowPointIn - way.inletAboveLowIn;
+  const byIn = Math.max(toLowIn, -(way.inletAboveSurfaceIn ?? 0));
+  const to = way.inletIn === null ? '' : `, to ${inch(way.inletIn + byIn)} above the old surface there`;
+  return `raise its inlet by ${inch(byIn)}${to}, ${inch((way.inletAboveLowIn ?? 0) + byIn)} above the low point`;
+}
+
+/** Reading a height to a quarter inch is as good as it gets on a roof. */
+const HARDLY_LOW_IN = 0.25;
+
+/** An overflow so low that it runs in every rain hides a plugged main outlet. */
+function tooLow(way: WayOut, ruleSet: RuleSet): Finding[] {
+  const { inletAboveLowPointIn } = ruleSet.building.overflow;
+  if (way.inletAboveLowIn === null || way.inletAboveLowIn > inletAboveLowPointIn - HARDLY_LOW_IN) return [];
+  return [
+    {
+      id: 'overflow-too-low',
+      level: 'fix',
+      where: way.label,
+      source: sourceNote(ruleSet.building.overflow),
+      message: `${way.label} takes water ${inch(way.inletAboveLowIn)} above the low point already: it would run in every rain, and nobody sees when the main outlets plug. Better: ${raiseWords(way, ruleSet)}.`,
+      value: inch(way.inletAboveLowIn),
+      limit: inch(inletAboveLowPointIn),
+    },
+  ];
 }
 
 function tooHigh(way: WayOut, ruleSet: RuleSet): Finding[] {

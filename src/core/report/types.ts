@@ -98,6 +98,11 @@ export interface OutletReport {
   needs: string;
   basis: string;
   source: SourceNote | null;
+  /** What runs to an overflow when the main outlets are shut, sq ft; it is rated for that. */
+  shutSqFt?: number;
+  /** Inlet of an overflow above the low point of what runs to it then, and above the surface at its own spot; null = not known. */
+  inletAboveLowIn?: number | null;
+  inletAboveSurfaceIn?: number | null;
   /** Water over its inlet at its flow, and over the roof there with the inlet's own height; null = not known. */
   headIn?: number | null;
   /** What that water weighs on the roof at the outlet. */
@@ -385,6 +390,10 @@ export interface Layout {
   /** Levelling that the boards need first (sagged deck). */
   levellingBoardFt: number;
   overflow: { required: boolean; note: string; inletIn: number | null; source: SourceNote | null };
+  /** Levels of water with the outlets shut, from the lowest up. */
+  loads?: readonly LoadStep[];
+  /** What is wrong with the finished roof when its outlets are shut. */
+  shutFindings?: readonly Finding[];
   budgets: readonly { id: string; where: string; usedIn: number; leftIn: number }[];
   rejected: Rejection | null;
 }

@@ -11,6 +11,7 @@ const way = (id: string, changes: Partial<WayOut> = {}): WayOut => ({
   label: `outlet ${id}`,
   role: 'primary',
   working: true,
+  inletIn: 0,
   inletAboveLowIn: 0,
   inletAboveSurfaceIn: 0,
   ...changes,
