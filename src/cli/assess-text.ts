@@ -1,3 +1,4 @@
+import { sparePercent } from '../core/report/page-water.ts';
 import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '../core/report/types.ts';
 import { sentence } from '../core/report/words.ts';
 import { area, decimalInches, inches, plainNumber, rain, rValue, slope } from '../units/print.ts';
@@ -63,6 +64,11 @@ const boardsOf = ({ leastThicknessIn, greatestThicknessIn }: Layout): string =>
 
 const rPair = (least: number, mean: number): string => `${plainNumber(least, 1)} / ${plainNumber(mean, 1)}`;
 
+function spareText(outlet: OutletReport): string {
+  const percent = sparePercent(outlet);
+  return percent === null ? '?' : `${plainNumber(percent)} %`;
+}
+
 const outlets = (rows: readonly OutletReport[]): string[] =>
   rows.length === 0
     ? []
@@ -70,6 +76,7 @@ const outlets = (rows: readonly OutletReport[]): string[] =>
         { head: 'outlet', text: ({ label }) => label },
         { head: 'drains', right: true, text: ({ drainsSqFt, addedSqFt }) => area(drainsSqFt + addedSqFt) },
         { head: 'flow', right: true, text: ({ flowGpm }) => orUnknown(flowGpm, (gpm) => `${plainNumber(gpm)} gpm`) },
+        { head: 'spare', right: true, text: spareText },
         { head: 'carries', right: true, text: ({ adequate }) => (adequate === null ? '?' : adequate ? 'yes' : 'NO') },
         { head: 'needs', text: ({ needs, status }) => (status === 'proposed' ? `${needs} (new)` : needs) },
       ]);

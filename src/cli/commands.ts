@@ -1,10 +1,11 @@
 import { readFileSync, statSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { assessReady, type ReadyRoof, readRoofText } from '../answer.ts';
-import { resultJson } from '../export/result-json.ts';
+import { partJson, resultJson } from '../export/result-json.ts';
 import { problemLine } from '../input/problems.ts';
 import { roofFileJsonSchema } from '../input/schema.ts';
 import { assessText } from './assess-text.ts';
+import { rulesText } from './rules-text.ts';
 import { surveyText } from './survey-text.ts';
 
 /** Where the command writes; tests give their own. */
@@ -21,6 +22,7 @@ const usage = `rainpath: plans what replaces a flat roof section that ponds and 
 
   npm run -s rainpath -- assess FILE [--json]       the answer as text, or as one JSON object
   npm run -s rainpath -- survey FILE                where to measure the roof, as text to write on
+  npm run -s rainpath -- rules FILE [--json]        one roof under every rule set that is held
   npm run -s rainpath -- papers FILE --out DIR      the pages of the three readers and result.json
   npm run -s rainpath -- schema                     JSON Schema of the roof file
   npm run -s rainpath -- serve [--port 4870]        the same in a browser
@@ -107,6 +109,11 @@ async function answer(args: readonly string[], { out }: Streams): Promise<number
     case 'survey':
       out(surveyText(roofOf(oneFile(command, rest)).roof));
       return ANSWERED;
+    case 'rules': {
+      const assessment = assessReady(roofOf(oneFile(command, rest)));
+      out(values.json ? partJson(assessment.ruleComparison) : rulesText(assessment));
+      return ANSWERED;
+    }
     case 'papers': {
       const file = oneFile(command, rest);
       if (values.out === undefined) throw new BadInput('--out: missing. Write instead: papers FILE --out DIR.');
@@ -122,8 +129,8 @@ async function answer(args: readonly string[], { out }: Streams): Promise<number
     default:
       throw new BadInput(
         command === undefined
-          ? `command: missing. Write instead: assess, survey, papers, schema or serve.\n\n${usage}`
-          : `command: "${command}" is none. Write instead: assess, survey, papers, schema or serve.`,
+          ? `command: missing. Write instead: assess, survey, rules, papers, schema or serve.\n\n${usage}`
+          : `command: "${command}" is none. Write instead: assess, survey, rules, papers, schema or serve.`,
       );
   }
 }

@@ -24,6 +24,7 @@ function tidy(value: unknown): unknown {
  * The answer as one JSON object (`resultVersion` 1): finite numbers to 1e-6 or null, the same text for the same roof.
  * @param assessment from `assess`
  */
-export function resultJson(assessment: Assessment): string {
-  return `${JSON.stringify(tidy(assessment))}\n`;
-}
+export const resultJson = (assessment: Assessment): string => partJson(assessment);
+
+/** One part of the answer as JSON, by the same rules. */
+export const partJson = (part: unknown): string => `${JSON.stringify(tidy(part))}\n`;

@@ -46,6 +46,20 @@ test('assess --json: one object, the same every time', async () => {
   expect(second.out).toBe(first.out);
 });
 
+test('rules: every held code as text within the width of a terminal, or as one JSON object', async () => {
+  const { code, out, err } = await ran('rules', demo);
+  expect([code, err]).toEqual([0, '']);
+  expect(out.split('\n').filter((line) => line.length > WIDTH)).toEqual([]);
+  expect(out.split('\n').filter((line) => /^[A-Z][A-Z ,:]+$/.test(line))).toEqual([
+    'BUILDING CODES: SLOPE',
+    'BUILDING CODES: OVERFLOW',
+    'PLUMBING CODES',
+  ]);
+  expect(out).not.toMatch(/undefined|NaN|null/);
+  const json = JSON.parse((await ran('rules', demo, '--json')).out);
+  expect(json.buildings.find(({ own }: { own: boolean }) => own)).toMatchObject({ id: 'irc-2021', verdict: 'ponds' });
+});
+
 test('papers: a page for each reader that stands alone, and the result', async () => {
   const to = join(folder, 'papers');
   const { code, out } = await ran('papers', demo, '--out', to);
