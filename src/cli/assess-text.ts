@@ -1,6 +1,6 @@
 import { sparePercent } from '../core/report/page-water.ts';
 import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '../core/report/types.ts';
-import { sentence } from '../core/report/words.ts';
+import { measuredSlope, sentence } from '../core/report/words.ts';
 import { area, decimalInches, inches, plainNumber, rain, rValue, slope } from '../units/print.ts';
 import { part, table, wrapped } from './lines.ts';
 
@@ -19,7 +19,7 @@ function today({ existing }: Assessment): string[] {
     ({ greatestDepthIn, areaSqFt, volumeGal, where, birdBath }) =>
       `${birdBath ? 'Bird bath' : 'Pond'} ${inches(greatestDepthIn)} deep, ${area(areaSqFt)}, ${plainNumber(volumeGal)} gal: ${where}.`,
   );
-  const slopes = `Least slope: planes ${orUnknown(existing.leastFaceSlopeInPerFt, slope)}, valleys ${orUnknown(existing.leastValleySlopeInPerFt, slope)}.`;
+  const slopes = `Least slope: planes ${measuredSlope(existing, slope)}, valleys ${orUnknown(existing.leastValleySlopeInPerFt, slope)}.`;
   return [
     `Verdict: ${verdicts[existing.verdict]}. ${existing.why}`,
     ...(existing.decidedBy === null ? [] : [`What would decide it: ${existing.decidedBy}`]),

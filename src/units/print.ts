@@ -67,6 +67,12 @@ export function slopeInWords(slopeInPerFt: number): string {
   return `${sign}${fromSixteenths(Math.abs(Math.round(count)))} in per ft`;
 }
 
+/** A value with its error, to as many decimals as the error has something to say in: 0.19 ± 0.04 in/ft. */
+export function withError(value: number, error: number, unit: string): string {
+  const decimals = error >= 0.005 ? 2 : 3;
+  return `${value.toFixed(decimals)} ± ${error.toFixed(decimals)} ${unit}`;
+}
+
 /** Slope in percent, for readers who think in it: 2.08 %. Never compare this. */
 export function slopePercent(slopeInPerFt: number): string {
   return `${plainNumber((slopeInPerFt / 12) * 100, 2)} %`;

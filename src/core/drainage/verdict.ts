@@ -1,4 +1,4 @@
-import { slopeInWords } from '../../units/print.ts';
+import { slopeInWords, withError } from '../../units/print.ts';
 import type { PondReport, Verdict } from '../report/types.ts';
 import { areaWords, depthWords } from '../report/words.ts';
 import type { CoveringKind, Existing } from '../roof.ts';
@@ -92,10 +92,6 @@ export function verdictOf(input: VerdictInput): VerdictOf {
   }
   return withoutPond(input);
 }
-
-/** "0.19 +/- 0.04 in/ft". */
-export const withError = (value: number, error: number, unit: string): string =>
-  `${value.toFixed(2)} +/- ${error.toFixed(2)} ${unit}`;
 
 const LOOK_COLD = 'It was seen dry once; look again 48 h after a rain in the cool season: is there water?';
 

@@ -1,7 +1,7 @@
 import { inches } from '../../units/print.ts';
 import { slopeFigure } from './page-figures.ts';
 import type { Assessment, Assumption, Finding, RuleStanding } from './types.ts';
-import { sentence } from './words.ts';
+import { measuredSlope, sentence } from './words.ts';
 
 /** What decides the answer, in at most two facts, and the cheapest look that could change it. */
 export interface Decides {
@@ -22,7 +22,8 @@ function slopeFact(assessment: Assessment): string | null {
   if (least === null || standing === null || verdict === 'meets-minimum') return null;
   if (standing.passes)
     return `The flattest plane has the ${slopeFigure(standing.limitInPerFt)} of ${standing.title}: slope is not what is missing.`;
-  return `The flattest plane falls ${least < 5e-3 ? 'nowhere' : slopeFigure(least)}; ${standing.title} asks for ${slopeFigure(standing.limitInPerFt)}.`;
+  const falls = measuredSlope(assessment.existing, (slope) => (slope < 5e-3 ? 'nowhere' : slopeFigure(slope)));
+  return `The flattest plane falls ${falls}; ${standing.title} asks for ${slopeFigure(standing.limitInPerFt)}.`;
 }
 
 /** What stands in the way of every layout, or leaves the chosen one least. */

@@ -12,7 +12,7 @@ import { LEAST_SLOW_VALLEY_IN_PER_FT } from '../site/assumptions.ts';
 import type { Site } from '../site/site.ts';
 import { finding } from './part-finding.ts';
 import type { ExistingReport, Finding } from './types.ts';
-import { areaWords, placeWords } from './words.ts';
+import { areaWords, measuredSlope, placeWords } from './words.ts';
 
 const rounded = (slope: number): string => slopeInWords(Math.round(slope * 1000) / 1000);
 
@@ -119,6 +119,7 @@ function slopeFindings(site: Site, existing: ExistingReport, ruleSet: RuleSet): 
   const minimum = slopeMinimum(ruleSet, coveringClassOf(site.roof.covering.kind));
   const own = existing.ruleStandings?.filter(({ id, stage }) => id === ruleSet.building.id && stage !== 'design') ?? [];
   const short = own.some(({ passes }) => !passes) && site.roof.existing.surface.kind !== 'unknown';
+  const inDoubt = minimum.finishedInPerFt - face < (existing.slopeErrorInPerFt ?? 0);
   const others = existing.ruleStandings?.filter(({ passes }) => passes) ?? [];
   const levelFt = existing.flats.reduce((sum, { lengthFt }) => sum + (lengthFt ?? 0), 0);
   const flatter =
@@ -131,10 +132,10 @@ function slopeFindings(site: Site, existing: ExistingReport, ruleSet: RuleSet): 
       ? [
           finding({
             id: 'slope-below-minimum',
-            level: 'fix',
+            level: inDoubt ? 'note' : 'fix',
             where: 'the flattest plane',
-            message: `As a new roof under ${ruleSet.building.title} it would be too flat: the flattest plane falls ${rounded(face)}, and ${rounded(minimum.finishedInPerFt)} is asked for.`,
-            value: rounded(face),
+            message: `As a new roof under ${ruleSet.building.title} it would be too flat: the flattest plane falls ${measuredSlope(existing, rounded)}, and ${rounded(minimum.finishedInPerFt)} is asked for.${inDoubt ? ' The difference lies inside the error of the readings.' : ''}`,
+            value: measuredSlope(existing, rounded),
             limit: rounded(minimum.finishedInPerFt),
             source: minimum.source,
           }),
@@ -179,8 +180,8 @@ function coveringFindings(site: Site, existing: ExistingReport, ruleSet: RuleSet
       id: 'covering-slope-limit',
       level: 'note',
       where: 'the old covering',
-      message: `The covering that lies there (${covering.replaceAll('-', ' ')}) is made for ${rounded(designInPerFt)} and more; here it lies at ${rounded(face)}.`,
-      value: rounded(face),
+      message: `The covering that lies there (${covering.replaceAll('-', ' ')}) is made for ${rounded(designInPerFt)} and more; here it lies at ${measuredSlope(existing, rounded)}.`,
+      value: measuredSlope(existing, rounded),
       limit: rounded(designInPerFt),
       source,
     }),

@@ -1,7 +1,8 @@
-import { feetInches, inches, plainNumber } from '../../units/print.ts';
+import { feetInches, inches, plainNumber, withError } from '../../units/print.ts';
 import { distanceFt, toSegment } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
+import type { ExistingReport } from './types.ts';
 
 /** Where a spot is, as one would say it on the roof: by the nearest edge and its distance. */
 export function placeWords(edges: readonly SiteEdge[], p: Point): string {
@@ -13,6 +14,16 @@ export function placeWords(edges: readonly SiteEdge[], p: Point): string {
   const along = distanceFt(near.edge.from, p);
   if (near.ft < 0.05) return `on the ${name}, ${feetInches(along)} along`;
   return `${feetInches(near.ft)} in from the ${name}`;
+}
+
+/** The least slope of the roof as it is, with its error where it comes from readings: "0.19 ± 0.04 in/ft". */
+export function measuredSlope(
+  existing: Pick<ExistingReport, 'leastFaceSlopeInPerFt' | 'slopeErrorInPerFt'>,
+  print: (slopeInPerFt: number) => string,
+): string {
+  const { leastFaceSlopeInPerFt: least, slopeErrorInPerFt: error } = existing;
+  if (least === null) return 'not known';
+  return error == null || error === 0 ? print(least) : withError(least, error, 'in/ft');
 }
 
 export const depthWords = (depthIn: number): string => (depthIn < 1 / 16 ? 'under 1/16″' : inches(depthIn));

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { assessText } from '../../../src/cli/assess-text.ts';
 import { assess } from '../../../src/core/assess.ts';
 import { differenceErrorIn, runToDecideFt, slopeErrorInPerFt } from '../../../src/core/drainage/reading-error.ts';
+import { whatDecides } from '../../../src/core/report/page-decides.ts';
 import { ruleSetFor } from '../../../src/core/rule-set.ts';
 import type { Reading } from '../../../src/core/site/readings.ts';
 import { roofOf } from '../../unit/takeoff-roofs.ts';
@@ -62,17 +64,29 @@ describe('error of readings', () => {
 });
 
 describe('verdict within the error', () => {
-  it('0.24 +/- 0.02 against 1/4 in/ft: undecided, and the reading that decides it', () => {
+  it('0.24 ± 0.02 against 1/4 in/ft: undecided, and the reading that decides it', () => {
     const { existing } = answerOf(0.24);
     expect(existing.verdict).toBe('undecided');
-    expect(existing.why).toContain('0.24 +/- 0.02 in/ft');
+    expect(existing.why).toContain('0.24 ± 0.02 in/ft');
     expect(existing.decidedBy).toMatch(/at least 18 ft apart/);
   });
 
   it('well above it meets, well below it does not, whatever the error', () => {
     expect(answerOf(0.3).existing.verdict).toBe('meets-minimum');
-    expect(answerOf(0.3).existing.why).toContain('0.30 +/- 0.02 in/ft');
+    expect(answerOf(0.3).existing.why).toContain('0.30 ± 0.02 in/ft');
     expect(answerOf(0.19, { seenDryAfter48h: true }).existing.verdict).toBe('drains-below-minimum');
+  });
+
+  it('the slope is printed with its error wherever it is printed, and what lies inside it is only noted', () => {
+    const doubtful = answerOf(0.24);
+    const found = doubtful.findings.find(({ id }) => id === 'slope-below-minimum');
+    expect(found).toMatchObject({ level: 'note', value: '0.24 ± 0.02 in/ft' });
+    expect(found?.message).toContain('inside the error of the readings');
+    expect(assessText(doubtful)).toContain('Least slope: planes 0.24 ± 0.02 in/ft');
+    expect(whatDecides(doubtful).facts.join(' ')).toContain('falls 0.24 ± 0.02 in/ft');
+    const plain = answerOf(0.19).findings.find(({ id }) => id === 'slope-below-minimum');
+    expect(plain).toMatchObject({ level: 'fix', value: '0.19 ± 0.02 in/ft' });
+    expect(plain?.message).not.toContain('inside the error');
   });
 
   it('exactly at the limit no reading of the tool decides', () => {
@@ -84,7 +98,7 @@ describe('verdict within the error', () => {
       readings: grid(0.3, 8).map(({ at: [x, y], zIn }) => [x, y, x === 8 && y === 8 ? -depthIn : zIn]),
     });
     expect(answerOf(0.3, dish(0.3)).existing).toMatchObject({ verdict: 'undecided' });
-    expect(answerOf(0.3, dish(0.3)).existing.why).toContain('0.30 +/- 0.18 in');
+    expect(answerOf(0.3, dish(0.3)).existing.why).toContain('0.30 ± 0.18 in');
     expect(answerOf(0.3, dish(0.6)).existing.verdict).toBe('ponds');
   });
 });
