@@ -110,6 +110,29 @@ describe.runIf(executable !== null)('walks in a browser', () => {
     });
   });
 
+  test.each([true, false])('a roof is taken off the list and put back, scripts on: %s', async (scripts) => {
+    const page = await shop.open('/roofs', { scripts });
+    await page.getByRole('link', { name: /^Take off Corner/ }).click();
+    await page.getByRole('button', { name: 'Take it off the list' }).click();
+    await page.getByRole('status').waitFor();
+    expect(await page.locator('.roof-list table').textContent()).not.toContain('Corner');
+    if (scripts) expect(await violationsOn(page)).toEqual([]);
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await page.waitForURL(/\/roofs\/corner-drain$/);
+    await page.context().close();
+  });
+
+  test('a height that cannot be read: the summary leads to its box', async () => {
+    const page = await shop.open('/roofs/back-section/crew', { width: 390 });
+    await page.locator('#height-3').fill('a hand or two');
+    await page.getByRole('button', { name: 'Judge the heights' }).click();
+    const link = page.getByRole('alert').getByRole('link', { name: 'Point 3' });
+    expect(await link.getAttribute('href')).toBe('#height-3');
+    expect(await violationsOn(page)).toEqual([]);
+    expect(await sidewaysPx(page)).toBeLessThanOrEqual(0);
+    await page.context().close();
+  });
+
   test('a script only saves loading the page: the form alone is put in place', async () => {
     const page = await shop.open('/roofs/corner-drain/edit/wishes');
     await page.evaluate(() => {
@@ -132,6 +155,9 @@ describe.runIf(executable !== null)('walks in a browser', () => {
     '/roofs/back-section/crew',
     '/roofs/back-section/owner',
     '/roofs/back-section/supplier',
+    '/roofs/back-section/rules',
+    '/roofs/twenty-drains/rules',
+    '/roofs/back-section/delete',
     '/roofs/corner-drain',
     '/roofs/corner-drain/edit/plan',
     '/roofs/corner-drain/edit/heights',

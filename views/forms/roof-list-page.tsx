@@ -107,7 +107,7 @@ export function RoofListPage({ roofs, deleted, justDeleted }: RoofListProps) {
                   <a href={`/roofs/${id}/roof.json`} aria-label={`Roof file of ${label}`}>
                     roof file
                   </a>
-                  <a href={`/roofs/${id}/delete`} aria-label={`Take ${label} off the list`}>
+                  <a href={`/roofs/${id}/delete`} aria-label={`Take off ${label}`}>
                     take off
                   </a>
                 </td>
