@@ -15,6 +15,7 @@ import { siteFindings } from './report/findings.ts';
 import { headlineOf } from './report/headline.ts';
 import { planReport } from './report/plan.ts';
 import { ruleComparison } from './report/rule-comparison.ts';
+import { snowAssumed, snowFindings } from './report/snow-findings.ts';
 import type { AsBuiltReport, Assessment, Assumption, Budget, ExistingReport, Finding, Layout } from './report/types.ts';
 import type { Outlet, Roof } from './roof.ts';
 import type { RuleSet } from './rule-set.ts';
@@ -183,6 +184,7 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
     ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet }),
     ...overflow.findings,
     ...(chosen?.shutFindings ?? []),
+    ...snowFindings(site, (chosen ?? old.report).leastFaceSlopeInPerFt ?? 0),
     ...old.findings,
     ...rain.findings,
     ...membranes.notes,
@@ -238,6 +240,7 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
       [
         ...ruleAssumptions(roof, ruleSet, targetR),
         ...site.assumed,
+        ...snowAssumed(site),
         ...rain.assumed,
         ...old.assumed,
         ...overflow.assumed,
