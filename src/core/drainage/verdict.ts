@@ -56,11 +56,12 @@ export function verdictOf(input: VerdictInput): VerdictOf {
     };
   }
   if (existing.surface.kind === 'unknown') {
-    return {
-      verdict: 'undecided',
-      why: 'The surface was not measured and nobody has looked after rain.',
-      decidedBy: LOOK,
-    };
+    const early = existing.seenPonds[0]?.hoursAfterRain;
+    const looked =
+      early == null
+        ? 'nobody has looked after rain'
+        : `water was seen ${early} h after rain only, sooner than the ${hours} h that count`;
+    return { verdict: 'undecided', why: `The surface was not measured and ${looked}.`, decidedBy: LOOK };
   }
   if (judgement.trappedSqFt > 1e-3) {
     return {

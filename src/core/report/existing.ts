@@ -21,6 +21,7 @@ import type { Patch } from '../surface/patch.ts';
 import { type EdgeTrouble, edgeFindings, edgeFirstWords } from './edge-findings.ts';
 import { withLoads } from './outlet-loads.ts';
 import { outsideWater, phasingFindings } from './outside-water.ts';
+import { seenPondReports } from './seen-ponds.ts';
 import { surfaceFindings } from './surface-findings.ts';
 import type { Assumption, ExistingReport, Finding, OutletReport, Working } from './types.ts';
 import { areaReports, arrowsOf, flatReports, pondReport, trianglesOf } from './water.ts';
@@ -117,9 +118,11 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
   const level = levelAreas(site, flooded);
   const judgement = level?.judgement ?? flooded;
   const { climateZone } = site.roof.place;
-  const ponds = judgement.ponds
+  const seen = seenPondReports(site, ruleSet);
+  const computed = judgement.ponds
     .filter(({ greatestDepthIn }) => greatestDepthIn > 1e-3)
     .map((pond) => pondReport(judgement.mesh, pond, ruleSet, site.edges, climateZone));
+  const ponds = [...seen.ponds, ...computed];
   const error = readingError(site, judgement);
   const edges = edgesOf(site, judgement, ruleSet.birdBathIn);
   const open = site.edges.filter(isOpenEdge);
@@ -177,7 +180,7 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
       ...rated.findings,
       ...ladder.findings,
     ],
-    assumed: [...rated.assumed, ...ladder.assumed, ...(level === null ? [] : [level.assumed])],
+    assumed: [...seen.assumed, ...rated.assumed, ...ladder.assumed, ...(level === null ? [] : [level.assumed])],
     workings: [...rated.workings, ...outside.workings],
     verdictUnder: (other) => verdictOf({ ...verdictInput, ruleSet: other }),
     outletsUnder: (other, otherRain) => rateAs(other, otherRain).reports,
