@@ -118,7 +118,8 @@ async function answer(args: readonly string[], { out }: Streams): Promise<number
       const file = oneFile(command, rest);
       if (values.out === undefined) throw new BadInput('--out: missing. Write instead: papers FILE --out DIR.');
       const { writePapers } = await import('./papers.tsx');
-      out(`${(await writePapers(assessReady(roofOf(file)), values.out)).join('\n')}\n`);
+      const ready = roofOf(file);
+      out(`${(await writePapers(assessReady(ready), ready.roof, values.out)).join('\n')}\n`);
       return ANSWERED;
     }
     case 'schema':

@@ -7,8 +7,11 @@ import { OwnerPage } from '../../views/pages/owner-page.tsx';
 import { ResultPage } from '../../views/pages/result-page.tsx';
 import { RulesPage } from '../../views/pages/rules-page.tsx';
 import { SupplierRequestPage } from '../../views/pages/supplier-request-page.tsx';
+import { SurveySheetPage } from '../../views/pages/survey-sheet-page.tsx';
 import { styleSheet } from '../../views/style.ts';
 import type { Assessment } from '../core/report/types.ts';
+import type { Roof } from '../core/roof.ts';
+import { surveyOf } from '../core/survey/survey.ts';
 import { resultJson } from '../export/result-json.ts';
 import { documentText, type Markup } from '../server/respond.tsx';
 
@@ -23,16 +26,20 @@ const papers: Readonly<Record<string, Paper>> = {
   rules: RulesPage,
 };
 
+const surveySheet =
+  (roof: Roof): Paper =>
+  (props) => <SurveySheetPage {...props} survey={surveyOf(roof)} />;
+
 /**
  * Writes every paper as a page that stands alone (style inside, links nowhere) and the answer as JSON.
  * @returns the paths that were written
  * @throws the system's error when the folder cannot be written
  */
-export async function writePapers(assessment: Assessment, folder: string): Promise<string[]> {
+export async function writePapers(assessment: Assessment, roof: Roof, folder: string): Promise<string[]> {
   mkdirSync(folder, { recursive: true });
   const setting: PageSetting = { links: null, style: { text: styleSheet() }, dateText: null };
   const pages = await Promise.all(
-    Object.entries(papers).map(async ([name, Paper]) => {
+    Object.entries({ ...papers, 'survey-sheet': surveySheet(roof) }).map(async ([name, Paper]) => {
       const text = await documentText(<Paper assessment={assessment} setting={setting} />);
       return [`${name}.html`, `${text}\n`] as const;
     }),

@@ -72,6 +72,7 @@ test('papers: a page for each reader that stands alone, and the result', async (
     'owner.html',
     'supplier-request.html',
     'rules.html',
+    'survey-sheet.html',
     'result.json',
   ]);
   for (const path of paths.slice(0, -1)) {
