@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { isInside, toSegment } from '../../src/core/geometry/vector.ts';
 import type { Point, Ring } from '../../src/core/roof.ts';
-import { fourWay } from '../../src/core/taper/pattern.ts';
+import { fourWay, pyramid, type SlopePattern, slopedValley, twoWayWithCrickets } from '../../src/core/taper/pattern.ts';
 import type { TaperOutlet } from '../../src/core/taper/sources.ts';
 
 export interface RandomRoof {
@@ -89,7 +89,17 @@ const outlet = fc.record({
   quarters: fc.integer({ min: 0, max: 8 }),
   slope: fc.constantFrom(0.125, 0.25, 0.5),
   turn: fc.constantFrom(0, 0, 22.5, 45, 67.5),
+  kind: fc.constantFrom('four', 'four', 'four', 'pyramid', 'valley', 'cricket'),
 });
+
+const crickets = { widthToLength: 0.5, boardInPerFt: 0.5 };
+
+const patternOf = (kind: string, slope: number, turn: number): SlopePattern => {
+  if (kind === 'pyramid') return pyramid(slope / 2, slope, turn);
+  if (kind === 'valley') return slopedValley(slope / 2, slope, turn);
+  if (kind === 'cricket') return twoWayWithCrickets({ ...crickets, fieldInPerFt: Math.min(slope, 0.25) }, turn);
+  return fourWay(slope, turn);
+};
 
 const turned = (p: Point, angle: number): Point => [
   p[0] * Math.cos(angle) - p[1] * Math.sin(angle),
@@ -116,12 +126,12 @@ export const randomRoof: fc.Arbitrary<RandomRoof> = fc
     return {
       outline: shape.map((p) => turned(p, angle)),
       curbs: curbs.map((ring) => ring.map((p) => turned(p, angle))),
-      outlets: free.map(({ x, y, quarters, slope, turn }, i) => ({
+      outlets: free.map(({ x, y, quarters, slope, turn, kind }, i) => ({
         id: `D${i + 1}`,
         kind: 'point' as const,
         at: turned([x, y], angle),
         levelIn: quarters / 4,
-        pattern: fourWay(slope, turn),
+        pattern: patternOf(kind, slope, turn),
       })),
     };
   })

@@ -1,7 +1,7 @@
 import type { Point } from '../roof.ts';
 import type { Fan, Fans } from './fans.ts';
 import type { Triangulation } from './triangulation.ts';
-import { type Box, dot, orient } from './vector.ts';
+import { dot, orient } from './vector.ts';
 
 /**
  * What can be seen from a place, by walking outward through the triangles with a narrowing cone.
@@ -46,26 +46,17 @@ function edgeEye(along: Point): Eye {
   return { left, hit: (limit, a, b) => onSegment(a, b, left(limit, a), left(limit, b)) };
 }
 
-/** Nothing of the segment lies in the box, and nothing beyond it can. */
-const beyond = (a: Point, b: Point, box: Box): boolean =>
-  (a[0] > box.maxX && b[0] > box.maxX) ||
-  (a[0] < box.minX && b[0] < box.minX) ||
-  (a[1] > box.maxY && b[1] > box.maxY) ||
-  (a[1] < box.minY && b[1] < box.minY);
-
 class Look {
   readonly glimpses: Glimpse[] = [];
   readonly seen: number[] = [];
   readonly #mesh: Triangulation;
   readonly #fans: Fans;
   readonly #eye: Eye;
-  readonly #box: Box | null;
 
-  constructor(mesh: Triangulation, fans: Fans, eye: Eye, box: Box | null) {
+  constructor(mesh: Triangulation, fans: Fans, eye: Eye) {
     this.#mesh = mesh;
     this.#fans = fans;
     this.#eye = eye;
-    this.#box = box;
   }
 
   see(slot: number): void {
@@ -78,7 +69,7 @@ class Look {
     const a = points[corners[slot]];
     const b = points[corners[slot - (slot % 3) + (((slot % 3) + 1) % 3)]];
     const neighbour = across[slot];
-    if (neighbour < 0 || (this.#box !== null && beyond(a, b, this.#box))) {
+    if (neighbour < 0) {
       this.glimpses.push({ right: this.#eye.hit(right, a, b), left: this.#eye.hit(left, a, b) });
       return;
     }
@@ -101,41 +92,17 @@ class Look {
   }
 }
 
-/** Directions from a corner, less than 180 degrees apart, right one first. */
-export interface Wedge {
-  right: Point;
-  left: Point;
-}
-
-/** The part of the cone a..b about v that lies in the wedge, or null. */
-function narrow(v: Point, a: Point, b: Point, wedge: Wedge): [right: Point, left: Point] | null {
-  const wr: Point = [v[0] + wedge.right[0], v[1] + wedge.right[1]];
-  const wl: Point = [v[0] + wedge.left[0], v[1] + wedge.left[1]];
-  const within = (r: Point, l: Point, x: Point): boolean => orient(v, r, x) >= 0 && orient(v, x, l) >= 0;
-  const right = within(wr, wl, a) ? a : within(a, b, wr) ? wr : null;
-  const left = within(wr, wl, b) ? b : within(a, b, wl) ? wl : null;
-  return right !== null && left !== null && orient(v, right, left) > 0 ? [right, left] : null;
-}
-
-/**
- * All that a corner sees, in counter-clockwise order.
- * @param wedge look only between these directions (null = all round)
- * @param box what lies outside this box may be left out (null = look to the end)
- */
-export function lookFrom(mesh: Triangulation, fans: Fans, fan: Fan, wedge: Wedge | null, box: Box | null): Sight {
+/** All that a corner sees, in counter-clockwise order. */
+export function lookFrom(mesh: Triangulation, fans: Fans, fan: Fan): Sight {
   const { points, corners } = mesh;
-  const look = new Look(mesh, fans, pointEye(fan.at), box);
+  const look = new Look(mesh, fans, pointEye(fan.at));
   for (const slot of fan.slots) {
     const base = slot - (slot % 3);
     const rightSlot = base + (((slot % 3) + 1) % 3);
     const leftSlot = base + (((slot % 3) + 2) % 3);
-    const a = points[corners[rightSlot]];
-    const b = points[corners[leftSlot]];
-    const cone = wedge === null ? ([a, b] as const) : narrow(fan.at, a, b, wedge);
-    if (cone === null) continue;
-    if (cone[0] === a) look.see(rightSlot);
-    if (cone[1] === b) look.see(leftSlot);
-    look.through(rightSlot, cone[0], cone[1]);
+    look.see(rightSlot);
+    look.see(leftSlot);
+    look.through(rightSlot, points[corners[rightSlot]], points[corners[leftSlot]]);
   }
   return look;
 }
@@ -143,7 +110,7 @@ export function lookFrom(mesh: Triangulation, fans: Fans, fan: Fan, wedge: Wedge
 /** All that a straight boundary edge sees when it looks square across; `edges` are its boundary edge slots. */
 export function lookAcross(mesh: Triangulation, fans: Fans, edges: readonly number[], along: Point): Sight {
   const { points, corners } = mesh;
-  const look = new Look(mesh, fans, edgeEye(along), null);
+  const look = new Look(mesh, fans, edgeEye(along));
   // Facing inward, the far end of the edge is on the right: visit from right to left.
   const ordered = [...edges].sort((p, q) => dot(points[corners[q]], along) - dot(points[corners[p]], along));
   for (const slot of ordered) {

@@ -80,6 +80,83 @@ export function fourWay(slopeInPerFt: number, turnDeg = 0): SlopePattern {
   );
 }
 
+/**
+ * Four planes with one slope along an axis and another across it: a rectangular pyramid.
+ * Source: planes in pairs, creases where both rise alike; the tapered-insulation note, section 3.1 (level perimeter).
+ * @param axisDeg bearing of the axis
+ */
+export function pyramid(alongInPerFt: number, acrossInPerFt: number, axisDeg = 0): SlopePattern {
+  const offDeg = (Math.atan2(alongInPerFt, acrossInPerFt) * 180) / Math.PI;
+  const riseInPerFt = alongInPerFt * Math.cos((offDeg * Math.PI) / 180);
+  return slopePattern(
+    [offDeg, -offDeg, 180 + offDeg, 180 - offDeg].map((deg) => ({ bearingDeg: axisDeg + deg, riseInPerFt })),
+  );
+}
+
+/**
+ * Faces on both sides of a valley that is itself sloped to the outlet: boards across under boards along.
+ * Source: planes add; the tapered-insulation note, section 3.1.
+ * @param axisDeg bearing of the valley
+ */
+export function slopedValley(valleyInPerFt: number, fieldInPerFt: number, axisDeg = 0): SlopePattern {
+  return slopePattern(
+    [0, 90, 180, 270].map((deg) => ({
+      bearingDeg: axisDeg + deg,
+      riseInPerFt: deg % 180 === 0 ? valleyInPerFt : fieldInPerFt,
+    })),
+  );
+}
+
+/** Crickets along a drain line: boards laid on the field from each cricket's edge to its ridge. */
+export interface CricketShape {
+  fieldInPerFt: number;
+  boardInPerFt: number;
+  /** Width over length of a full diamond: 0.5 for 1:2. */
+  widthToLength: number;
+}
+
+/**
+ * Slopes that follow from a cricket's shape.
+ * Source: the tapered-insulation note, section 3.3. The face is never flatter than the field when the boards have at
+ * least `leastBoardInPerFt`.
+ */
+export function cricketSlopes({ fieldInPerFt, boardInPerFt, widthToLength }: CricketShape): {
+  valleyInPerFt: number;
+  faceInPerFt: number;
+  ridgeInPerFt: number;
+  leastBoardInPerFt: number;
+} {
+  const angle = Math.atan(widthToLength);
+  const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
+  return {
+    valleyInPerFt: fieldInPerFt * sin,
+    faceInPerFt: Math.hypot(boardInPerFt * sin, fieldInPerFt - boardInPerFt * cos),
+    ridgeInPerFt: boardInPerFt * sin,
+    leastBoardInPerFt: 2 * fieldInPerFt * cos,
+  };
+}
+
+/**
+ * Two fields that fall to a drain line, with crickets along the line on both sides of the outlet.
+ * @param axisDeg bearing of the drain line
+ * @throws RangeError where the boards are so flat that a cricket's ridge would not shed to its valleys
+ */
+export function twoWayWithCrickets(shape: CricketShape, axisDeg = 0): SlopePattern {
+  const { valleyInPerFt, ridgeInPerFt, leastBoardInPerFt } = cricketSlopes(shape);
+  if (shape.boardInPerFt * 2 <= leastBoardInPerFt)
+    throw new RangeError(
+      `cricket boards of ${shape.boardInPerFt} in/ft do not shed on a field of ${shape.fieldInPerFt}`,
+    );
+  const edgeDeg = (Math.atan(shape.widthToLength) * 180) / Math.PI;
+  return slopePattern(
+    [0, 180].flatMap((deg) => [
+      { bearingDeg: axisDeg + deg, riseInPerFt: ridgeInPerFt },
+      { bearingDeg: axisDeg + deg + edgeDeg, riseInPerFt: valleyInPerFt },
+      { bearingDeg: axisDeg + deg - edgeDeg, riseInPerFt: valleyInPerFt },
+    ]),
+  );
+}
+
 /** Rise from the outlet to a point at this offset, in inches. */
 export function riseIn(pattern: SlopePattern, by: Point): number {
   if (by[0] === 0 && by[1] === 0) return 0;

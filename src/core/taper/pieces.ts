@@ -1,4 +1,4 @@
-import { type Convex, cut, isSliver } from '../geometry/convex.ts';
+import { type Convex, isSliver } from '../geometry/convex.ts';
 import { planeThrough } from '../geometry/plane.ts';
 import type { Glimpse } from '../geometry/sight.ts';
 import { cross, distanceFt, dot } from '../geometry/vector.ts';
@@ -58,25 +58,12 @@ function bySector(at: Point, pattern: SlopePattern, glimpses: readonly Glimpse[]
   );
 }
 
-function insideBox(ring: Convex, source: Source): Convex {
-  if (source.box === null) return ring;
-  const { minX, minY, maxX, maxY } = source.box;
-  const sides: ((p: Point) => number)[] = [
-    (p) => p[0] - minX,
-    (p) => maxX - p[0],
-    (p) => p[1] - minY,
-    (p) => maxY - p[1],
-  ];
-  return sides.reduce((r, side) => (r.length === 0 ? r : cut(r, side)), ring);
-}
-
 /** All that a source offers: convex pieces of what it sees, each with the plane that rises from it. */
 export function piecesOf(source: Source): Patch[] {
   const { at, line, levelIn, outlet, sight, pattern } = source;
   const out: Patch[] = [];
   const keep = (ring: Convex, gx: number, gy: number): void => {
-    const within = insideBox(ring, source);
-    if (!isSliver(within)) out.push({ ring: within, plane: planeThrough(at, levelIn, gx, gy), outlet });
+    if (!isSliver(ring)) out.push({ ring, plane: planeThrough(at, levelIn, gx, gy), outlet });
   };
   if (line !== null) {
     const n: Point = [-line.along[1], line.along[0]];

@@ -1,7 +1,7 @@
 import type { Fan, Fans } from '../geometry/fans.ts';
-import { lookAcross, lookFrom, type Sight, type Wedge } from '../geometry/sight.ts';
+import { lookAcross, lookFrom, type Sight } from '../geometry/sight.ts';
 import type { Triangulation } from '../geometry/triangulation.ts';
-import { type Box, cross, direction, distanceFt, dot, toSegment } from '../geometry/vector.ts';
+import { direction, distanceFt, dot, toSegment } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
 import { riseIn, type SlopePattern } from './pattern.ts';
 
@@ -18,25 +18,18 @@ interface EdgeLine {
 
 /** One place from which heights rise: an outlet itself, or a corner that leads an outlet's water round it. */
 export interface Source {
-  /** Unique within one spread. */
-  key: string;
   outlet: string;
   levelIn: number;
   pattern: SlopePattern;
   at: Point;
   line: EdgeLine | null;
   sight: Sight;
-  /** Outside this box the source was not looked at; null = looked at everywhere. */
-  box: Box | null;
 }
 
 export interface Ground {
   mesh: Triangulation;
   fans: Fans;
 }
-
-/** Keys of corner sources begin so. */
-export const CORNER = 'corner ';
 
 const ON_EDGE_FT = 3e-5;
 
@@ -62,44 +55,10 @@ export function sourceRiseIn(source: Pick<Source, 'pattern' | 'at' | 'line'>, p:
   return riseIn(source.pattern, n) * dot(by, n);
 }
 
-/** Which directions a corner has to serve: all, none, or the wedge that its parent cannot see. */
-type Duty = 'all' | 'none' | Wedge;
-
-/**
- * Directions behind a corner that whoever looks along `toward` cannot see.
- * Enough for convex patterns only: there what is in plain sight is never reached sooner round the corner.
- */
-function shadowOf(fan: Fan, toward: Point): Duty {
-  const { right, left } = fan;
-  if (right === null || left === null) return 'none';
-  const toRight = cross(toward, right);
-  const toLeft = cross(toward, left);
-  // An edge that leads back along the line of sight may lie on either side of it by a grid step.
-  const back = (off: number, edge: Point): boolean => Math.abs(off) < ON_EDGE_FT && dot(toward, edge) < 0;
-  if (toLeft > 0 && (toRight > 0 || back(toRight, right))) return { right: toward, left };
-  if (toRight < 0 && (toLeft < 0 || back(toLeft, left))) return { right, left: toward };
-  return 'none';
-}
-
 interface Candidate {
   outlet: string;
   fan: number;
   levelIn: number;
-  duty: Duty;
-}
-
-/** Two ways to a corner that differ by less are equally long. */
-const SAME_WAY_IN = 2e-6;
-
-/** The part of a new wedge that an earlier one of the same corner does not serve; null = nothing. */
-function unserved(wedge: Wedge, served: Wedge): Wedge | null {
-  if (wedge.left === served.left) {
-    return cross(wedge.right, served.right) > 1e-12 ? { right: wedge.right, left: served.right } : null;
-  }
-  if (wedge.right === served.right) {
-    return cross(served.left, wedge.left) > 1e-12 ? { right: served.left, left: wedge.left } : null;
-  }
-  return wedge;
 }
 
 /** Sorted list, greatest first, so that the least is popped from the end. */
@@ -115,18 +74,13 @@ function insert(queue: Candidate[], item: Candidate): void {
 
 /**
  * Every source of one pattern: the outlets, and each inside corner or curb corner at its own least level.
+ * Every corner serves all that it sees: under a pattern with ridges the way round can be lower than the straight one.
  * @param outlets all with the same pattern
- * @param boxFor how far a source is looked at (null = everywhere); only for convex patterns
  * @returns sources in order of their level
  */
-export function spread(
-  ground: Ground,
-  outlets: readonly TaperOutlet[],
-  boxFor: (key: string, at: Point) => Box | null = () => null,
-): Source[] {
-  const { mesh, fans } = ground;
+export function spread({ mesh, fans }: Ground, outlets: readonly TaperOutlet[]): Source[] {
   const queue: Candidate[] = [];
-  const settled = new Map<number, number>();
+  const best = new Map<number, number>();
   const sources: Source[] = [];
   const pattern = outlets[0].pattern;
 
@@ -135,22 +89,17 @@ export function spread(
       const fan = fans.fans[id];
       if (!fan.reflex || (source.line === null && distanceFt(fan.at, source.at) === 0)) continue;
       const levelIn = source.levelIn + sourceRiseIn(source, fan.at);
-      const best = settled.get(id) ?? Number.POSITIVE_INFINITY;
-      // Where two ways are equally long the corner serves what either of them cannot see.
-      if (levelIn > best + (pattern.convex ? SAME_WAY_IN : -1e-9)) continue;
-      const toward = source.line ? inward(source.line.along) : direction(source.at, fan.at);
-      settled.set(id, Math.min(best, levelIn));
-      insert(queue, { outlet: source.outlet, fan: id, levelIn, duty: pattern.convex ? shadowOf(fan, toward) : 'all' });
+      if (levelIn > (best.get(id) ?? Number.POSITIVE_INFINITY) - 1e-9) continue;
+      best.set(id, levelIn);
+      insert(queue, { outlet: source.outlet, fan: id, levelIn });
     }
   };
-  const fromFan = (key: string, outlet: string, fan: Fan, levelIn: number, duty: Duty): void => {
-    const box = pattern.convex ? boxFor(key, fan.at) : null;
-    const source = { key, outlet, levelIn, pattern, at: fan.at, line: null, box };
+  const fromFan = (outlet: string, fan: Fan, levelIn: number): void => {
+    const source = { outlet, levelIn, pattern, at: fan.at, line: null };
+    const sight = lookFrom(mesh, fans, fan);
+    sources.push({ ...source, sight });
     // The ends of the corner's own walls are always in reach, also where rounding hides them.
     passOn(source, fan.wallEnds);
-    if (duty === 'none') return;
-    const sight = lookFrom(mesh, fans, fan, duty === 'all' ? null : duty, box);
-    sources.push({ ...source, sight });
     passOn(source, sight.seen);
   };
   const fansAt = (p: Point): readonly number[] => {
@@ -163,33 +112,18 @@ export function spread(
       const along = direction(outlet.from, outlet.to);
       const sight = lookAcross(mesh, fans, edgeSlots(mesh, outlet.from, outlet.to), along);
       const line = { along, from: outlet.from };
-      const common = { outlet: outlet.id, levelIn: outlet.levelIn, pattern };
-      const source: Source = { ...common, key: outlet.id, at: outlet.from, line, sight, box: null };
+      const source: Source = { outlet: outlet.id, levelIn: outlet.levelIn, pattern, at: outlet.from, line, sight };
       sources.push(source);
       passOn(source, sight.seen);
     }
     const starts = outlet.kind === 'point' ? [outlet.at] : [outlet.from, outlet.to];
-    starts.forEach((p, i) => {
-      for (const id of fansAt(p)) fromFan(`${outlet.id}/${i}/${id}`, outlet.id, fans.fans[id], outlet.levelIn, 'all');
-    });
+    for (const p of starts) for (const id of fansAt(p)) fromFan(outlet.id, fans.fans[id], outlet.levelIn);
   }
-  const served = new Map<number, Wedge[]>();
+  const served = new Set<number>();
   for (let next = queue.pop(); next !== undefined; next = queue.pop()) {
-    const { fan, outlet, levelIn, duty } = next;
-    if (levelIn > (settled.get(fan) ?? Number.POSITIVE_INFINITY) + (pattern.convex ? SAME_WAY_IN : 0)) continue;
-    const done = served.get(fan) ?? [];
-    let rest: Duty = duty;
-    if (typeof duty === 'object') {
-      const left = done.reduce<Wedge | null>(
-        (wedge, before) => (wedge === null ? null : unserved(wedge, before)),
-        duty,
-      );
-      if (left === null) continue;
-      rest = left;
-      done.push(duty);
-    } else if (served.has(fan)) continue;
-    served.set(fan, done);
-    fromFan(`${CORNER}${fan} ${done.length}`, outlet, fans.fans[fan], levelIn, rest);
+    if (served.has(next.fan)) continue;
+    served.add(next.fan);
+    fromFan(next.outlet, fans.fans[next.fan], next.levelIn);
   }
   return sources;
 }
