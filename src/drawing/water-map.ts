@@ -34,12 +34,13 @@ function areaNames(
   return [...new Set(areas.map(({ outlet }) => outlet))].flatMap((outlet) => {
     const own = areas.filter((each) => each.outlet === outlet).sort((a, b) => b.areaSqFt - a.areaSqFt);
     const size = areaText(own.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0));
-    const name = crowded ? outlet : outletName(assessment, layout, outlet).split(',')[0];
-    const spots = spotsIn(own[0]);
+    const full =
+      outlet === '' ? `no way out: ${size}` : `${outletName(assessment, layout, outlet).split(',')[0]}: ${size}`;
     const across = boxOf(own[0].outline);
-    const full = outlet === '' ? `no way out: ${size}` : `${name}: ${size}`;
     // Words wider than their ground would stand on their neighbour's.
-    const texts = widthFt(full, 'small', letterFt) < across.maxX - across.minX ? [full, size] : [size];
+    const fits = widthFt(full, 'small', letterFt) < across.maxX - across.minX;
+    const texts = fits && !crowded ? [full, size] : [size];
+    const spots = spotsIn(own[0]);
     for (const text of texts) {
       const found = room.place(spots.map((at) => lettering(at, text, { size: 'small', bold: true })));
       if (found.length > 0) return placed(`outlet-${outlet}`, found);
