@@ -4,6 +4,7 @@ import { signedAreaSqFt } from './geometry/vector.ts';
 import { type AsBuiltReading, judgeAsBuilt } from './layout/as-built.ts';
 import { plansFor, pointsOf } from './layout/candidates.ts';
 import { limitsOf } from './layout/limits.ts';
+import { openPartFindings } from './layout/open-parts.ts';
 import { builtLayouts, layoutsFor } from './layout/search.ts';
 import { compareMembranes } from './membrane/compare.ts';
 import { whyNotTheSame } from './membrane/why-not-same.ts';
@@ -184,6 +185,7 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
     ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet }),
     ...overflow.findings,
     ...(chosen?.shutFindings ?? []),
+    ...openPartFindings(site, chosen?.workParts ?? [], ruleSet.birdBathIn),
     ...snowFindings(site, (chosen ?? old.report).leastFaceSlopeInPerFt ?? 0),
     ...old.findings,
     ...rain.findings,

@@ -5,6 +5,7 @@ import type { Site } from '../site/site.ts';
 import { type Built, build } from './build.ts';
 import { buildUpAt, faceRule, heightRejection, usesOf, waterRejection } from './check.ts';
 import { groundsOf } from './ground.ts';
+import { openParts } from './open-parts.ts';
 import type { LayoutPlan } from './plan.ts';
 import { type LayoutContext, layoutReport } from './report.ts';
 
@@ -84,10 +85,15 @@ export function builtLayouts(context: LayoutContext, plans: readonly LayoutPlan[
 
 /** All layouts: offered ones first, the best of them leading, then the rejected ones with what they break. */
 export function layoutsFor(context: LayoutContext, plans: readonly LayoutPlan[]): Layout[] {
-  return builtLayouts(context, plans)
+  const ranked = builtLayouts(context, plans)
     .map((one) => ({ plan: one.plan, layout: layoutReport(context, one) }))
-    .sort((a, b) => rank(a) - rank(b))
-    .map(({ layout }) => layout);
+    .sort((a, b) => rank(a) - rank(b));
+  const lead = ranked.find(({ layout }) => layout.rejected === null);
+  return ranked.map((one) => {
+    const { layout, plan } = one;
+    if (one !== lead) return layout;
+    return { ...layout, workParts: openParts(context.site, layout, plan.outlets, plan.newEdges) };
+  });
 }
 
 /** Board feet that the work at the edges is worth: common practice, no source. */

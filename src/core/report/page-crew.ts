@@ -3,7 +3,8 @@ import type { Cited } from '../../../reference/sources.ts';
 import { feetInches, inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { boardFeet } from './page-figures.ts';
-import type { Assessment, Caution, Layout, SourceNote } from './types.ts';
+import type { Assessment, Caution, Layout, SourceNote, WorkPart } from './types.ts';
+import { areaWords, listed } from './words.ts';
 
 type Check = (typeof crewChecks)[number]['check'];
 
@@ -52,6 +53,30 @@ function boardStep(layout: Layout): WorkStep {
   };
 }
 
+const MOST_PARTS = 8;
+
+/** How every open part stands when the crew goes home; null where nothing is known about parts. */
+function dayEndStep({ workParts = [] }: Layout): WorkStep | null {
+  if (workParts.length === 0) return null;
+  const line = ({ label, areaSqFt, waysOut, overAnEdge, holdsIn }: WorkPart): string => {
+    const ways = waysOut.length === 0 ? 'nothing lets water out' : `water leaves by ${listed(waysOut)}`;
+    const alone = overAnEdge || waysOut.length > 1 ? '' : ' One way out is not enough: cover it watertight tonight.';
+    const wet = holdsIn > 0.25 ? ` The bare deck holds ${inches(holdsIn)}.` : '';
+    return `Area of ${label}, ${areaWords(areaSqFt)}: ${ways}.${alone}${wet}`;
+  };
+  const more = workParts.length - MOST_PARTS;
+  return {
+    title: 'At the end of every work day',
+    hold: true,
+    lines: [
+      'Open the deck from the low side up, no more than is covered the same day. The old roof around it is a dam.',
+      'Walk every open part: two ways out stand open, strainers in, the cut edge of the old roof sealed.',
+      ...workParts.slice(0, MOST_PARTS).map(line),
+      ...(more > 0 ? [`And ${more} more areas: the same holds.`] : []),
+    ],
+  };
+}
+
 /** The order of work, with the points where everybody waits. */
 export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] {
   const covering = assessment.membranes.find(({ id }) => id === assessment.chosenMembrane)?.name ?? null;
@@ -91,6 +116,7 @@ export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] 
         'Cover nothing before no water would stand.',
       ],
     },
+    dayEndStep(layout),
     { title: 'Cover board, covering, edges', hold: false, lines: covering === null ? [] : [`Covering: ${covering}.`] },
     {
       title: 'Run water',

@@ -332,6 +332,22 @@ export interface NailerPiece {
   endIn: number;
 }
 
+/** A part of the deck that lies open at the end of a work day. */
+export interface WorkPart {
+  /** Id and name of the outlet that takes its water. */
+  outlet: string;
+  label: string;
+  areaSqFt: number;
+  /** Ways out that lie in the part, by name. */
+  waysOut: readonly string[];
+  /** Water leaves over an edge, which cannot plug. */
+  overAnEdge: boolean;
+  /** Greatest depth that the bare deck itself holds. */
+  holdsIn: number;
+  /** Height of the old roof around it. */
+  damIn: number;
+}
+
 export interface Rejection {
   where: string;
   neededIn: number | null;
@@ -394,6 +410,8 @@ export interface Layout {
   loads?: readonly LoadStep[];
   /** What is wrong with the finished roof when its outlets are shut. */
   shutFindings?: readonly Finding[];
+  /** The parts in which the deck is laid open, as they stand at the end of a work day; of the chosen layout only. */
+  workParts?: readonly WorkPart[];
   budgets: readonly { id: string; where: string; usedIn: number; leftIn: number }[];
   rejected: Rejection | null;
 }
