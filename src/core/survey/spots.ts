@@ -27,12 +27,12 @@ const BESIDE_FT = 2;
 const boundaryFt = (p: Point, ring: Ring): number =>
   Math.min(...ring.map((a, i) => toSegment(p, a, ring[(i + 1) % ring.length]).distanceFt));
 
+const inCurb = ({ curbs }: Roof, p: Point): boolean =>
+  curbs.some((curb) => isInside(p, [curb.outline]) && boundaryFt(p, curb.outline) > 1e-6);
+
 /** On the roof that one can read: in or on the outline, not on a curb. */
-function onRoof({ outline, curbs }: Roof): (p: Point) => boolean {
-  const inOrOn = (p: Point, ring: Ring) => isInside(p, [ring]) || boundaryFt(p, ring) < 1e-6;
-  return (p) =>
-    inOrOn(p, outline) && !curbs.some((curb) => isInside(p, [curb.outline]) && boundaryFt(p, curb.outline) > 1e-6);
-}
+const onRoof = (roof: Roof, p: Point): boolean =>
+  (isInside(p, [roof.outline]) || boundaryFt(p, roof.outline) < 1e-6) && !inCurb(roof, p);
 
 /** Marks round the perimeter: corners, ends of edge parts, middles, scuppers. */
 function perimeterSpots({ outline, outlets }: Roof, edges: readonly SiteEdge[], gridFt: number): Spot[] {
@@ -69,7 +69,6 @@ const inside = (at: Point, kind: MarkKind, why: string): Spot => ({ at, kind, wh
 
 /** The roof beside an outlet, off the sump: along the rows where there is room, else on the first side that has some. */
 function besideOutlets(roof: Roof, base: BaseLine): Spot[] {
-  const isThere = onRoof(roof);
   return roof.outlets.flatMap((outlet) => {
     const at = outletPoint(roof, outlet);
     const { alongFt, inFt } = offBase(base, at);
@@ -81,7 +80,7 @@ function besideOutlets(roof: Roof, base: BaseLine): Spot[] {
     ];
     const beside = tries
       .map(([du, dv]) => fromBase(base, alongFt + du, inFt + dv))
-      .find((p) => isThere(p) && boundaryFt(p, roof.outline) > 1);
+      .find((p) => onRoof(roof, p) && boundaryFt(p, roof.outline) > 1);
     return beside === undefined
       ? []
       : [inside(beside, 'beside-outlet', `roof beside ${outlet.kind} ${outlet.id}: does it fall to it?`)];
@@ -109,7 +108,6 @@ function curbSpots({ curbs }: Roof): Spot[] {
 
 /** A grid along the base line from its first corner, kept a foot off edges and curbs. */
 function gridSpots(roof: Roof, base: BaseLine, gridFt: number): Spot[] {
-  const isThere = onRoof(roof);
   const rings = [roof.outline, ...roof.curbs.map((curb) => curb.outline)];
   const box = boxOf(
     roof.outline.map((p): Point => {
@@ -121,7 +119,7 @@ function gridSpots(roof: Roof, base: BaseLine, gridFt: number): Spot[] {
   for (let row = Math.ceil(box.minY / gridFt); row * gridFt < box.maxY; row++) {
     for (let k = Math.ceil(box.minX / gridFt); k * gridFt < box.maxX; k++) {
       const at = fromBase(base, k * gridFt, row * gridFt);
-      if (!isThere(at) || rings.some((ring) => boundaryFt(at, ring) < TOO_NEAR_FT.grid)) continue;
+      if (!onRoof(roof, at) || rings.some((ring) => boundaryFt(at, ring) < TOO_NEAR_FT.grid)) continue;
       spots.push(inside(at, 'grid', 'grid'));
     }
   }
@@ -137,7 +135,6 @@ function onPerimeter(spot: Spot, outline: Ring): Spot {
 
 /** Every spot worth a reading, each once; what is more telling goes before what lies near it. */
 export function spotsOf(roof: Roof, edges: readonly SiteEdge[], base: BaseLine, gridFt: number): Spot[] {
-  const isThere = onRoof(roof);
   const round = perimeterSpots(roof, edges, gridFt);
   const rank = (spot: Spot): number => Object.keys(TOO_NEAR_FT).indexOf(spot.kind);
   const all = [
@@ -152,7 +149,8 @@ export function spotsOf(roof: Roof, edges: readonly SiteEdge[], base: BaseLine, 
     .sort((a, b) => rank(a) - rank(b));
   const kept: Spot[] = [];
   for (const spot of all) {
-    if (!isThere(spot.at)) continue;
+    // What lies on a side of the outline needs no search for it.
+    if (spot.on === null ? !onRoof(roof, spot.at) : inCurb(roof, spot.at)) continue;
     if (kept.some(({ at }) => distanceFt(at, spot.at) < TOO_NEAR_FT[spot.kind])) continue;
     kept.push(spot);
   }

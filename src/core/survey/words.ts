@@ -2,6 +2,7 @@ import { feetInches } from '../../units/print.ts';
 import { direction, distanceFt, dot, toSegment } from '../geometry/vector.ts';
 import type { Point, Ring } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
+import { spotKey } from '../site/readings.ts';
 import type { BaseLine } from './base-line.ts';
 import type { Spot } from './survey.ts';
 
@@ -17,19 +18,24 @@ interface TapeLine {
 }
 
 /** Names of the sides by their edges: "gutter side", or "rake and wall" where a side has several. */
-function nameOf(side: number, edges: readonly SiteEdge[]): string {
-  const kinds = new Set(edges.filter(({ edge }) => edge.side === side).map(({ label }) => label.split(',')[0]));
-  return [...kinds].join(' and ');
+function sideNames(outline: Ring, edges: readonly SiteEdge[]): string[] {
+  const kinds = outline.map(() => new Set<string>());
+  for (const { edge, label } of edges) kinds[edge.side].add(label.split(',')[0]);
+  return kinds.map((names) => [...names].join(' and '));
 }
 
 function tapeLines(spots: readonly Spot[], outline: Ring, edges: readonly SiteEdge[]): TapeLine[] {
-  const numberAt = (corner: Point): number =>
-    spots.findIndex(({ kind, at }) => kind === 'corner' && distanceFt(at, corner) < 1e-9) + 1;
+  const names = sideNames(outline, edges);
+  const numbers = new Map(spots.flatMap(({ kind, at }, i) => (kind === 'corner' ? [[spotKey(at), i + 1]] : [])));
+  const markAt = (corner: Point): string => {
+    const number = numbers.get(spotKey(corner));
+    // A corner that a curb covers has no mark.
+    return number === undefined ? 'the corner under the curb' : `mark ${number}`;
+  };
   return outline.map((start, side) => {
     const end = outline[(side + 1) % outline.length];
-    const words = `the ${nameOf(side, edges)} from mark ${numberAt(start)} toward mark ${numberAt(end)}`;
-    const before = nameOf((side + outline.length - 1) % outline.length, edges);
-    const corner = `where the ${before} meets the ${nameOf(side, edges)}`;
+    const words = `the ${names[side]} from ${markAt(start)} toward ${markAt(end)}`;
+    const corner = `where the ${names[(side + outline.length - 1) % outline.length]} meets the ${names[side]}`;
     return { start, end, lengthFt: distanceFt(start, end), words, corner };
   });
 }
