@@ -42,6 +42,7 @@ export const shellCss = `
 .head .home{font:600 1.05rem/1.4 var(--serif);text-decoration:none}
 .head nav ul{display:flex;flex-wrap:wrap;gap:.2rem 1rem;list-style:none;margin:0;padding:0}
 .head nav li{margin:0}
+.head nav a{display:inline-block;min-height:1.6rem;line-height:1.6rem}
 .head nav a[aria-current]{font-weight:700;text-decoration:none;border-bottom:2px solid var(--ink)}
 .head label{margin-left:auto;display:flex;gap:.4rem;align-items:center;cursor:pointer}
 .head input{width:1.1rem;height:1.1rem;accent-color:var(--ink)}
