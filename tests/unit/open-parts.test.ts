@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/core/assess.ts';
 import { orderOfWork } from '../../src/core/report/page-crew.ts';
-import { parseRoofObject } from '../../src/input/parse-roof.ts';
+import { fortyByTwenty } from './outlets/forty-by-twenty.ts';
 import { rules } from './outlets/rules.ts';
 
 const parapets = [0, 1, 2, 3].map((side) => ({ side, kind: 'parapet', topIn: 30, mayDrain: 'no' }));
@@ -9,14 +9,7 @@ const drain = (id: string, x: number, y = 10) => ({ id, kind: 'drain', at: [x, y
 
 /** 40 x 20 ft, level, between parapets, 2 in of old roof over the deck. */
 function answer(changes: object = {}) {
-  const parsed = parseRoofObject({
-    version: 1,
-    outline: [
-      [0, 0],
-      [40, 0],
-      [40, 20],
-      [0, 20],
-    ],
+  const roof = fortyByTwenty({
     place: { rain: { inPerHr: 3.2, durationMin: 60, returnYears: 100 } },
     deck: { liveLoadPsf: 20 },
     edges: parapets,
@@ -24,8 +17,7 @@ function answer(changes: object = {}) {
     existing: { surface: 'level', readOn: 'covering', buildUpIn: 2 },
     ...changes,
   });
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  const done = assess(parsed.roof, rules('irc-2021', 'ipc-2021'));
+  const done = assess(roof, rules('irc-2021', 'ipc-2021'));
   const chosen = done.layouts.find(({ id }) => id === done.chosenLayout)!;
   return { done, chosen, parts: chosen.workParts ?? [] };
 }

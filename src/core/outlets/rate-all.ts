@@ -1,60 +1,17 @@
 import { scupperFreeboard } from '../../../reference/scuppers.ts';
-import { type AreaPiece, areaByOutlet, NOWHERE } from '../drainage/areas.ts';
 import type { Judgement } from '../drainage/judge.ts';
-import { depthForLoadIn } from '../drainage/rain-load.ts';
-import { between, boxOf, isInside } from '../geometry/vector.ts';
 import type { Assumption, Finding, OutletReport, Working } from '../report/types.ts';
-import type { Gutter, Outlet, Point, ScupperOutlet } from '../roof.ts';
+import type { Gutter, Outlet, ScupperOutlet } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import { outletPoint, type Site } from '../site/site.ts';
-import type { SurfaceMesh } from '../surface/mesh.ts';
+import { addedAreas } from './added-areas.ts';
 import { shutBasis } from './blocked.ts';
-import { liveLoadOf } from './live-load.ts';
+import { mainsShut } from './mains-shut.ts';
 import type { DesignRain } from './rain.ts';
 import type { OutletRating } from './rating.ts';
 import { gutterAsNeeded } from './size-edge.ts';
 import { sizeOutlet } from './size-outlets.ts';
-import type { OpenWays } from './spill-places.ts';
-import { wallShareSqFt } from './wall-share.ts';
-import { inletLevelIn, type ShutSurface, shutAreas, shutSurface, vertexAt } from './when-shut.ts';
-
-/** Water from walls, steep roofs and downspouts that falls onto each outlet's area, sq ft. */
-function addedAreas(site: Site, pieces: readonly AreaPiece[], ruleSet: RuleSet): Map<string, number> {
-  const sums = new Map<string, number>();
-  const boxed = pieces.map((piece) => ({ piece, box: boxOf(piece.ring) }));
-  const outletAt = ([x, y]: Point): string =>
-    boxed.find(
-      ({ piece, box }) =>
-        x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY && isInside([x, y], [piece.ring]),
-    )?.piece.outlet ?? NOWHERE;
-  const add = (outlet: string, areaSqFt: number): void => {
-    sums.set(outlet, (sums.get(outlet) ?? 0) + areaSqFt);
-  };
-  for (const { at, fromSqFt } of site.roof.inflows) add(outletAt(at), fromSqFt);
-  const walls = site.edges.filter(({ edge }) => edge.wallHeightFt !== null);
-  const wallArea = ({ edge, lengthFt }: SiteEdge): number => (edge.wallHeightFt ?? 0) * lengthFt;
-  const facing = ({ from, to }: SiteEdge): number => {
-    const n: Point = [from[1] - to[1], to[0] - from[0]];
-    return (Math.atan2(n[0], n[1]) * 180) / Math.PI;
-  };
-  const whole = walls.reduce((sum, wall) => sum + wallArea(wall), 0);
-  const share = wallShareSqFt(
-    walls.map((wall) => ({ areaSqFt: wallArea(wall), facingDeg: facing(wall) })),
-    ruleSet,
-  ).areaSqFt;
-  const samples = 24;
-  for (const edge of site.edges) {
-    const shed = (edge.edge.shedsSqFt ?? 0) + (whole > 0 ? (share * wallArea(edge)) / whole : 0);
-    if (shed === 0) continue;
-    for (let i = 0; i < samples; i++) {
-      const p = between(edge.from, edge.to, (i + 0.5) / samples);
-      const inside: Point = [p[0] - (edge.to[1] - edge.from[1]) * 1e-3, p[1] + (edge.to[0] - edge.from[0]) * 1e-3];
-      add(outletAt(inside), shed / samples);
-    }
-  }
-  return sums;
-}
 
 export interface RatedOutlets {
   reports: OutletReport[];
@@ -197,68 +154,6 @@ function underTheOpening({ heightIn }: ScupperOutlet, headIn: number | null, rul
   const openIn = (heightIn ?? ruleSet.building.overflowScupper.leastOpeningIn) - scupperFreeboard.freeboardIn;
   return headIn === null ? null : Math.min(Math.max(0, openIn), headIn);
 }
-
-/** What the surface does with its main outlets shut. */
-interface MainsShut {
-  overflows: ReadonlyMap<string, OverflowSetting>;
-  /** Depth over a main outlet before an overflow takes water, not more than the roof bears; null = no overflow takes it. */
-  headOver: (outlet: Outlet) => number | null;
-}
-
-interface OverflowSetting {
-  areaSqFt: number;
-  addedSqFt: number;
-  /** null = the height of its inlet is not known. */
-  inletAboveLowIn: number | null;
-  inletAboveSurfaceIn: number | null;
-}
-
-function mainsShut(site: Site, mesh: SurfaceMesh, ways: OpenWays, ruleSet: RuleSet): MainsShut {
-  const relief = ways.outlets.filter(({ role, working }) => role === 'overflow' && working);
-  if (relief.length === 0) return { overflows: new Map(), headOver: () => null };
-  const shut = shutSurface(site, mesh, ways, ({ role }) => role === 'primary');
-  const pieces = shutAreas(shut);
-  const added = addedAreas(site, pieces, ruleSet);
-  const areas = areaByOutlet(pieces);
-  const bearsIn = depthForLoadIn(liveLoadOf(site.roof.deck.liveLoadPsf).psf);
-  const byId = new Set(relief.map(({ id }) => id));
-  return {
-    overflows: new Map(
-      relief.map((outlet) => [
-        outlet.id,
-        {
-          areaSqFt: areas.get(outlet.id) ?? 0,
-          addedSqFt: added.get(outlet.id) ?? 0,
-          ...overflowHeights(site, mesh, shut, outlet),
-        },
-      ]),
-    ),
-    headOver: (outlet) => {
-      const vertex = vertexAt(mesh, outletPoint(site.roof, outlet));
-      const inletIn = inletLevelIn(site, mesh, outlet);
-      if (vertex === null || inletIn === null || shut.water.offer[vertex] < 0) return null;
-      if (!byId.has(shut.offers[shut.water.offer[vertex]].outlet)) return null;
-      const headIn = shut.water.levelIn[vertex] - inletIn;
-      return headIn > SAME_LEVEL_IN ? Math.min(headIn, bearsIn) : null;
-    },
-  };
-}
-
-/** Where an overflow's inlet stands: over the low point of what runs to it, and over the surface at its own spot. */
-function overflowHeights(site: Site, mesh: SurfaceMesh, shut: ShutSurface, outlet: Outlet) {
-  const at = outletPoint(site.roof, outlet);
-  const vertex = vertexAt(mesh, at);
-  if (vertex === null || outlet.inletIn === null) return { inletAboveLowIn: null, inletAboveSurfaceIn: null };
-  const floorIn = site.measured.at(at) + outlet.inletIn;
-  const own = mesh.z.filter(
-    (_, v) => shut.water.offer[v] >= 0 && shut.offers[shut.water.offer[v]].outlet === outlet.id,
-  );
-  const lowPointIn = own.length === 0 ? mesh.z[vertex] : Math.min(...own);
-  return { inletAboveLowIn: floorIn - lowPointIn, inletAboveSurfaceIn: floorIn - mesh.z[vertex] };
-}
-
-/** Levels nearer than this are one level. */
-const SAME_LEVEL_IN = 1e-6;
 
 function steepestPitch(site: Site): number | null {
   const pitches = site.edges.flatMap(({ edge }) => (edge.shedsSqFt && edge.pitchIn12 !== null ? [edge.pitchIn12] : []));

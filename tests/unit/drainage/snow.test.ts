@@ -8,28 +8,20 @@ import {
 } from '../../../src/core/drainage/snow.ts';
 import { snowAssumed, snowFindings } from '../../../src/core/report/snow-findings.ts';
 import { siteOf } from '../../../src/core/site/site.ts';
-import { parseRoofObject } from '../../../src/input/parse-roof.ts';
+import { fortyByTwenty } from '../outlets/forty-by-twenty.ts';
 
 const wall = { side: 1, kind: 'wall', wallHeightFt: 10 };
 const gutter = { side: 3, kind: 'gutter' };
 
 function site(groundSnowPsf: number | null, changes: object = {}) {
-  const parsed = parseRoofObject({
-    version: 1,
-    outline: [
-      [0, 0],
-      [40, 0],
-      [40, 20],
-      [0, 20],
-    ],
+  const roof = fortyByTwenty({
     place: { groundSnowPsf },
     deck: { liveLoadPsf: 30 },
     edges: [wall, gutter],
     existing: { surface: 'level' },
     ...changes,
   });
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  return siteOf(parsed.roof);
+  return siteOf(roof);
 }
 const told = (groundPsf: number | null, changes: object = {}, slopeInPerFt = 0.25) =>
   snowFindings(site(groundPsf, changes), slopeInPerFt);

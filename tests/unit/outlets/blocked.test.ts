@@ -4,7 +4,7 @@ import { blockedWater, pluggedOutlets } from '../../../src/core/outlets/blocked.
 import { waysOut } from '../../../src/core/site/offers.ts';
 import { siteOf } from '../../../src/core/site/site.ts';
 import { meshOf } from '../../../src/core/surface/mesh.ts';
-import { parseRoofObject } from '../../../src/input/parse-roof.ts';
+import { fortyByTwenty } from './forty-by-twenty.ts';
 
 const parapets = [0, 1, 2, 3].map((side) => ({ side, kind: 'parapet', topIn: 14 }));
 
@@ -15,14 +15,7 @@ function ridgeRoof(ridgeIn: number, changes: object = {}) {
     [20, y, ridgeIn],
     [40, y, 0],
   ]);
-  const parsed = parseRoofObject({
-    version: 1,
-    outline: [
-      [0, 0],
-      [40, 0],
-      [40, 20],
-      [0, 20],
-    ],
+  const roof = fortyByTwenty({
     edges: parapets,
     outlets: [
       { id: 'D1', kind: 'drain', at: [0.5, 10], sizeIn: 4 },
@@ -32,10 +25,9 @@ function ridgeRoof(ridgeIn: number, changes: object = {}) {
     deck: { liveLoadPsf: 20 },
     ...changes,
   });
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  const site = siteOf(parsed.roof);
+  const site = siteOf(roof);
   const mesh = meshOf(site.measured.patches);
-  return { site, mesh, ways: { outlets: parsed.roof.outlets } };
+  return { site, mesh, ways: { outlets: roof.outlets } };
 }
 
 const findings = (ridgeIn: number, changes: object = {}) => {

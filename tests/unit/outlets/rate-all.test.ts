@@ -3,8 +3,8 @@ import { assess } from '../../../src/core/assess.ts';
 import { scupperCapacityGpm } from '../../../src/core/outlets/scupper.ts';
 import { gutterAsNeeded, sizeEdge } from '../../../src/core/outlets/size-edge.ts';
 import type { Assessment } from '../../../src/core/report/types.ts';
-import { parseRoofObject } from '../../../src/input/parse-roof.ts';
 import { duty } from './duty.ts';
+import { fortyByTwenty } from './forty-by-twenty.ts';
 import { rules } from './rules.ts';
 
 const parapets = [0, 1, 2, 3].map((side) => ({ side, kind: 'parapet', topIn: 14, mayDrain: 'no' }));
@@ -16,14 +16,7 @@ const relief = (inletIn: number, changes: object = {}) => ({
 
 /** 40 x 20 ft falling 1/4 in per ft to side 3, between parapets; 3.2 in/h. */
 function answer(changes: object = {}): Assessment {
-  const parsed = parseRoofObject({
-    version: 1,
-    outline: [
-      [0, 0],
-      [40, 0],
-      [40, 20],
-      [0, 20],
-    ],
+  const roof = fortyByTwenty({
     place: { rain: { inPerHr: 3.2, durationMin: 60, returnYears: 100 } },
     ruleSet: { building: 'irc-2021', plumbing: 'ipc-2021' },
     deck: { liveLoadPsf: 20 },
@@ -32,8 +25,7 @@ function answer(changes: object = {}): Assessment {
     existing: { planes: [{ slopeInPerFt: 0.25, fallsToward: { side: 3 } }], readOn: 'deck' },
     ...changes,
   });
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-  return assess(parsed.roof, rules('irc-2021', 'ipc-2021'));
+  return assess(roof, rules('irc-2021', 'ipc-2021'));
 }
 
 const outlet = ({ existing }: Assessment, id: string) => existing.outlets.find((each) => each.id === id)!;
