@@ -84,7 +84,7 @@ const HARDLY_LOW_IN = 0.25;
 /** An overflow so low that it runs in every rain hides a plugged main outlet. */
 function tooLow(way: WayOut, ruleSet: RuleSet): Finding[] {
   const { inletAboveLowPointIn } = ruleSet.building.overflow;
-  if (way.inletAboveLowIn === null || way.inletAboveLowIn > inletAboveLowPointIn - HARDLY_LOW_IN) return [];
+  if (way.inletAboveLowIn === null || way.inletAboveLowIn >= inletAboveLowPointIn - HARDLY_LOW_IN - 1e-6) return [];
   return [
     {
       id: 'overflow-too-low',
