@@ -58,6 +58,19 @@ function wallsOf(rings: readonly Ring[]): Wall[] {
   );
 }
 
+/** Parts of the section that touch in a point, or all but: no water passes there, which a test of segments cannot tell. */
+export function isPinched(rings: readonly Ring[]): boolean {
+  const walls = wallsOf(rings);
+  if (walls.length < rings.flat().length) return true;
+  const near = (p: Point, [c, d]: Wall): boolean => {
+    const t = Math.min(1, Math.max(0, place(c, d, p)));
+    return Math.hypot(c[0] + (d[0] - c[0]) * t - p[0], c[1] + (d[1] - c[1]) * t - p[1]) < 1e-4;
+  };
+  return walls.some(([a], i) =>
+    walls.some((wall, k) => k !== i && (wall[1][0] !== a[0] || wall[1][1] !== a[1]) && near(a, wall)),
+  );
+}
+
 /** Corners round which water is led: where the wall bends towards the section. Walls have it on their left. */
 function turnsIn(walls: readonly Wall[], p: Point): boolean {
   const coming = walls.filter(([, b]) => b[0] === p[0] && b[1] === p[1]);

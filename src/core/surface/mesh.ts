@@ -1,7 +1,7 @@
 import { findFans } from '../geometry/fans.ts';
-import { Joints } from '../geometry/joints.ts';
+import { JOIN_FT, Joints } from '../geometry/joints.ts';
 import { heightIn } from '../geometry/plane.ts';
-import { distanceFt, signedAreaSqFt } from '../geometry/vector.ts';
+import { distanceFt, perimeterFt, signedAreaSqFt } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
 import type { Patch } from './patch.ts';
 
@@ -43,27 +43,35 @@ function withoutFlattest(ring: readonly number[], points: readonly Point[]): num
   return ring.filter((_, i) => i !== flattest);
 }
 
+/** The fullest ear whose rest keeps at least so much area; -1 where there is none. */
+function fullestEar(ring: readonly number[], points: readonly Point[], leastRestSqFt: number): number {
+  const n = ring.length;
+  const whole = signedAreaSqFt(ring.map((id) => points[id]));
+  let best = -1;
+  let bestFullness = 0;
+  for (let i = 0; i < n; i++) {
+    const [p, q, r] = [points[ring[(i + n - 1) % n]], points[ring[i]], points[ring[(i + 1) % n]]];
+    const area = signedAreaSqFt([p, q, r]);
+    if (area <= 0 || whole - area < leastRestSqFt) continue;
+    const longest = Math.max(distanceFt(p, q), distanceFt(q, r), distanceFt(r, p));
+    const fullness = area / (longest * longest);
+    if (fullness > bestFullness) {
+      bestFullness = fullness;
+      best = i;
+    }
+  }
+  return best;
+}
+
 /** Triangles of a convex ring that may have further vertices on its sides: the fullest ear first. */
 function ears(ids: readonly number[], points: readonly Point[]): [number, number, number][] {
   const out: [number, number, number][] = [];
   let ring = [...ids];
   while (ring.length > 3) {
-    let best = -1;
-    let bestFullness = 0;
-    const whole = signedAreaSqFt(ring.map((id) => points[id]));
-    for (let i = 0; i < ring.length; i++) {
-      const [a, b, c] = [ring[(i + ring.length - 1) % ring.length], ring[i], ring[(i + 1) % ring.length]];
-      const [p, q, r] = [points[a], points[b], points[c]];
-      const area = signedAreaSqFt([p, q, r]);
-      // An ear must not leave a rest that has lost its area: its points would lie on a line.
-      if (area <= 0 || whole - area < 1e-12 * whole) continue;
-      const longest = Math.max(distanceFt(p, q), distanceFt(q, r), distanceFt(r, p));
-      const fullness = area / (longest * longest);
-      if (fullness > bestFullness) {
-        bestFullness = fullness;
-        best = i;
-      }
-    }
+    const round = perimeterFt(ring.map((id) => points[id]));
+    // An ear must not leave a rest that has lost its width: its points would lie on a line and be cut off.
+    const wide = fullestEar(ring, points, (round * JOIN_FT) / 4);
+    const best = wide >= 0 ? wide : fullestEar(ring, points, 0);
     // Nothing but points on one line is left at every ear: the flattest point carries no area.
     if (best < 0) {
       ring = withoutFlattest(ring, points);
