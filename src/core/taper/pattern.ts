@@ -7,13 +7,15 @@ export interface CreaseRay {
   riseInPerFt: number;
 }
 
-interface Sector {
+export interface Sector {
   /** Unit vectors of its two creases, counter-clockwise. */
   from: Point;
   to: Point;
   /** Gradient of the plane between them. */
   gx: number;
   gy: number;
+  /** Gradients of the board layers that make the plane, bottom first: they add up to its own. */
+  layers: readonly Point[];
 }
 
 /**
@@ -48,12 +50,9 @@ export function slopePattern(rays: readonly CreaseRay[]): SlopePattern {
     const to = bearingVector(next.bearingDeg);
     const turn = cross(from, to);
     if (!(turn > 1e-9)) throw new RangeError(`creases after ${ray.bearingDeg} degrees are 180 degrees or more apart`);
-    return {
-      from,
-      to,
-      gx: (ray.riseInPerFt * to[1] - next.riseInPerFt * from[1]) / turn,
-      gy: (next.riseInPerFt * from[0] - ray.riseInPerFt * to[0]) / turn,
-    };
+    const gx = (ray.riseInPerFt * to[1] - next.riseInPerFt * from[1]) / turn;
+    const gy = (next.riseInPerFt * from[0] - ray.riseInPerFt * to[0]) / turn;
+    return { from, to, gx, gy, layers: [[gx, gy]] };
   });
   const convex = sectors.every((sector, i) => {
     const next = sectors[(i + 1) % sectors.length];
@@ -99,12 +98,17 @@ export function pyramid(alongInPerFt: number, acrossInPerFt: number, axisDeg = 0
  * @param axisDeg bearing of the valley
  */
 export function slopedValley(valleyInPerFt: number, fieldInPerFt: number, axisDeg = 0): SlopePattern {
-  return slopePattern(
+  const along = bearingVector(axisDeg);
+  const pattern = slopePattern(
     [0, 90, 180, 270].map((deg) => ({
       bearingDeg: axisDeg + deg,
       riseInPerFt: deg % 180 === 0 ? valleyInPerFt : fieldInPerFt,
     })),
   );
+  return inLayers(pattern, ({ gx, gy }) => {
+    const rise = dot([gx, gy], along);
+    return [rise * along[0], rise * along[1]];
+  });
 }
 
 /** Crickets along a drain line: boards laid on the field from each cricket's edge to its ridge. */
@@ -148,13 +152,33 @@ export function twoWayWithCrickets(shape: CricketShape, axisDeg = 0): SlopePatte
       `cricket boards of ${shape.boardInPerFt} in/ft do not shed on a field of ${shape.fieldInPerFt}`,
     );
   const edgeDeg = (Math.atan(shape.widthToLength) * 180) / Math.PI;
-  return slopePattern(
+  const across = bearingVector(axisDeg + 90);
+  const pattern = slopePattern(
     [0, 180].flatMap((deg) => [
       { bearingDeg: axisDeg + deg, riseInPerFt: ridgeInPerFt },
       { bearingDeg: axisDeg + deg + edgeDeg, riseInPerFt: valleyInPerFt },
       { bearingDeg: axisDeg + deg - edgeDeg, riseInPerFt: valleyInPerFt },
     ]),
   );
+  return inLayers(pattern, ({ from, to, gx, gy }) => {
+    const side = dot([from[0] + to[0], from[1] + to[1]], across);
+    const field: Point = [
+      Math.sign(side) * shape.fieldInPerFt * across[0],
+      Math.sign(side) * shape.fieldInPerFt * across[1],
+    ];
+    // The fields themselves are one layer; their middle looks square away from the drain line.
+    return Math.hypot(gx - field[0], gy - field[1]) < 1e-9 ? null : field;
+  });
+}
+
+/** The same pattern with every plane made of two layers: the first given, the second what is left. */
+function inLayers(pattern: SlopePattern, bottomOf: (sector: Sector) => Point | null): SlopePattern {
+  const sectors = pattern.sectors.map((sector): Sector => {
+    const bottom = bottomOf(sector);
+    if (bottom === null) return sector;
+    return { ...sector, layers: [bottom, [sector.gx - bottom[0], sector.gy - bottom[1]]] };
+  });
+  return { ...pattern, sectors };
 }
 
 /** Rise from the outlet to a point at this offset, in inches. */
