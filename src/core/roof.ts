@@ -312,6 +312,12 @@ export interface Roof {
   preferences: Preferences;
 }
 
+/**
+ * How the energy code takes a roof whose insulation tapers. `one-inch`: the R that is asked for must be there where the
+ * taper has risen 1 in. `average-u`: the U averaged by area may not be more than the table's.
+ */
+export type TaperRuleId = 'one-inch' | 'average-u';
+
 /** Local amendments to the named rule sets; null = the rule set's own value. */
 export interface LocalRules {
   rainInPerHr: number | null;
@@ -320,4 +326,6 @@ export interface LocalRules {
   birdBathIn: number | null;
   birdBathSqFt: number | null;
   overflowRequired: boolean | null;
+  /** Which of the two readings of the energy code is in force for tapered insulation. */
+  taperRule: TaperRuleId | null;
 }

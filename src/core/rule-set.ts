@@ -45,6 +45,7 @@ export const noLocalRules: LocalRules = {
   birdBathIn: null,
   birdBathSqFt: null,
   overflowRequired: null,
+  taperRule: null,
 };
 
 /**
@@ -104,5 +105,7 @@ function notesOf(local: LocalRules): string[] {
   if (local.overflowRequired !== null) {
     notes.push(local.overflowRequired ? 'Overflows are required locally.' : 'Overflows are not required locally.');
   }
+  if (local.taperRule === 'one-inch') notes.push('Tapered insulation reaches its R where the taper has risen 1 in.');
+  if (local.taperRule === 'average-u') notes.push('Tapered insulation is judged by its U averaged over the area.');
   return notes;
 }

@@ -11,6 +11,7 @@ import type {
   PipeKind,
   ReadingSense,
   StrainerKind,
+  TaperRuleId,
 } from '../core/roof.ts';
 
 /** Every word that a roof file may hold as a choice, with what it means; forms take their labels from here. */
@@ -68,6 +69,11 @@ export const strainers: Words<StrainerKind> = {
   dome: 'dome strainer that stands above the roof',
   flat: 'flat grate',
   none: 'none, the pipe is open',
+};
+
+export const taperRules: Words<TaperRuleId> = {
+  'one-inch': 'the full R where the taper has risen 1 in',
+  'average-u': 'the U averaged over the area',
 };
 
 export const statuses: Words<'existing' | 'proposed'> = {

@@ -66,6 +66,7 @@ function readLocalRules(raw: RawLocal, path: string, log: InputLog): LocalRules 
     birdBathIn: read.measure('birdBathIn', 'thickness'),
     birdBathSqFt: read.measure('birdBathSqFt', 'area'),
     overflowRequired: raw.overflowRequired ?? null,
+    taperRule: raw.taperRule ?? null,
   };
 }
 

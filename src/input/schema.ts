@@ -16,6 +16,7 @@ import {
   severities,
   statuses,
   strainers,
+  taperRules,
 } from './choices.ts';
 import {
   choice,
@@ -211,6 +212,7 @@ const localSchema = group({
   birdBathIn: m.thickness.nullish(),
   birdBathSqFt: m.area.nullish().describe('Water over more than this is flagged, however shallow.'),
   overflowRequired: yesNo.nullish(),
+  taperRule: choice(taperRules).nullish().describe('How the energy code takes insulation that tapers.'),
 });
 
 export const ruleSetSchema = group({

@@ -385,6 +385,7 @@ const buildUp: SectionSpec = {
           measure('local.birdBathIn', 'Depth of water that may stay', 'thickness'),
           measure('local.birdBathSqFt', 'Water is flagged from this area on', 'area'),
           yesNo('local.overflowRequired', 'Are overflows required?'),
+          choice('local.taperRule', 'Energy code for tapered insulation', choices.taperRules),
         ]),
       ],
     },

@@ -36,6 +36,7 @@ test('an outline alone is a roof: everything else is not known', () => {
         birdBathIn: null,
         birdBathSqFt: null,
         overflowRequired: null,
+        taperRule: null,
       },
     },
     building: { heightFt: null, below: null, yearBuilt: null, planFt: null },

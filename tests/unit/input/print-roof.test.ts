@@ -164,7 +164,7 @@ const string = (at: number) =>
     fromIn: size(12),
     toIn: size(12),
     sagIn: or(size(1)),
-    readings: fc.uniqueArray(fc.tuple(within(0, 38), size(10)), { minLength: 1, maxLength: 5, selector: ([ft]) => ft }),
+    readings: fc.uniqueArray(fc.tuple(within(0, 38), size(10)), { minLength: 1, maxLength: 5, selector: ([ft]) => Math.round(ft) }),
   });
 
 const stringReadings = fc.record({
@@ -251,6 +251,7 @@ const roof: fc.Arbitrary<Roof> = fc.record({
       birdBathIn: or(size(1)),
       birdBathSqFt: or(size(100)),
       overflowRequired: or(yesNo),
+      taperRule: or(fc.constantFrom('one-inch', 'average-u')),
     }),
   }),
   building: fc.record({
