@@ -164,7 +164,11 @@ const string = (at: number) =>
     fromIn: size(12),
     toIn: size(12),
     sagIn: or(size(1)),
-    readings: fc.uniqueArray(fc.tuple(within(0, 38), size(10)), { minLength: 1, maxLength: 5, selector: ([ft]) => Math.round(ft) }),
+    readings: fc.uniqueArray(fc.tuple(within(0, 38), size(10)), {
+      minLength: 1,
+      maxLength: 5,
+      selector: ([ft]) => Math.round(ft),
+    }),
   });
 
 const stringReadings = fc.record({
