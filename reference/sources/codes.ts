@@ -12,6 +12,51 @@ export const codeSources = {
     publisher: 'ASHRAE',
     edition: '2011',
   },
+  'iecc-ceilings': {
+    title: 'Minimum insulation of new homes in the editions 2009 to 2021 of the International Energy Conservation Code',
+    publisher: 'national building laboratory',
+    edition: null,
+  },
+  'iecc-residential': {
+    title: 'International Energy Conservation Code, residential provisions',
+    publisher: 'International Code Council',
+    edition: null,
+  },
+  'iecc-commercial': {
+    title: 'International Energy Conservation Code, commercial provisions',
+    publisher: 'International Code Council',
+    edition: null,
+  },
+  'iecc-502-taper': {
+    title: 'International Energy Conservation Code, tapered insulation, as explained in a trade association magazine',
+    publisher: 'trade association',
+    edition: '2006 and 2009',
+  },
+  'iecc-c503': {
+    title: 'International Energy Conservation Code, existing buildings, as explained in a trade magazine',
+    publisher: 'trade magazine',
+    edition: '2015',
+  },
+  'ashrae-90-1': {
+    title: 'ASHRAE 90.1, building envelope requirements, public transcription of the tables',
+    publisher: 'ASHRAE',
+    edition: '2019',
+  },
+  'irc-r806-5': {
+    title: 'International Residential Code, unvented roofs, as written out in a public rule set',
+    publisher: 'International Code Council',
+    edition: '2018, unchanged in 2021',
+  },
+  'state-energy-replacement': {
+    title: 'Washington State Energy Code, WAC 51-11C-40221 (roof insulation)',
+    publisher: 'State of Washington',
+    edition: '51-11C',
+  },
+  'minn-1323': {
+    title: 'Minnesota Rules 1323.0402 (commercial energy code, roof replacement)',
+    publisher: 'State of Minnesota',
+    edition: null,
+  },
   'square-point-picking': {
     title: 'Square point picking, closed forms of mean distances',
     publisher: 'an online mathematics handbook',
