@@ -1,6 +1,6 @@
 import type { Cited } from './sources.ts';
 
-/** Tapered boards of one slope: a group that repeats on flat fill. Boards run 4 ft along the slope. */
+/** Tapered boards of one slope: a group that repeats on flat fill. */
 export interface TaperGroup extends Cited {
   slopeInPerFt: number;
   runFt: number;
@@ -77,6 +77,59 @@ export const taperGroups = [
     grade: 'practice',
   },
 ] as const satisfies readonly TaperGroup[];
+
+/** Boards that start at nothing, for crickets and for layers that lie on other boards. Cut to order by some makers. */
+export const zeroEdgeGroups = [
+  {
+    slopeInPerFt: 0.5,
+    runFt: 4,
+    widthFt: 4,
+    lowEdgesIn: [0],
+    fillStepIn: 2,
+    source: 'practice',
+    at: 'stock cricket boards',
+    grade: 'practice',
+  },
+] as const satisfies readonly TaperGroup[];
+
+/** A tapered strip that brings a low edge down to nothing. */
+export interface EdgeStrip extends Cited {
+  lowIn: number;
+  highIn: number;
+  /** From its thin to its thick edge. */
+  runIn: number;
+  lengthFt: number;
+}
+
+/** Perlite or fibre, 12 to 24 in wide. Strips that start at 1/8 in are left out: they would leave a lip. */
+export const edgeStrips = [
+  [0.5, 12],
+  [0.5, 16],
+  [0.5, 24],
+  [0.75, 18],
+  [0.75, 24],
+  [1, 24],
+  [1.5, 24],
+].map(
+  ([highIn, runIn]) =>
+    ({
+      lowIn: 0,
+      highIn,
+      runIn,
+      lengthFt: 4,
+      source: 'practice',
+      at: 'tapered edge strips',
+      grade: 'practice',
+    }) as const,
+) satisfies readonly EdgeStrip[];
+
+/** A piece that holds no circle of this diameter is not laid as a board of its own. */
+export const leastPiece = {
+  diameterIn: 4,
+  source: 'practice',
+  at: 'smallest piece that is fastened',
+  grade: 'practice',
+} as const satisfies Cited & { diameterIn: number };
 
 export interface FlatStock extends Cited {
   thicknessIn: number;

@@ -225,6 +225,40 @@ export interface Deck {
   joists: Joists | null;
 }
 
+/** Tapered boards of one slope as the supplier has them. */
+export interface BoardGroup {
+  slopeInPerFt: number;
+  /** Length along the slope. */
+  runFt: number;
+  /** Length of the level side. */
+  widthFt: number;
+  /** Low edge of every board of the group, thinnest first; each rises slope x run. */
+  lowEdgesIn: readonly number[];
+  /** Flat fill under the next round of the group. */
+  fillStepIn: number;
+}
+
+export interface FlatBoard {
+  thicknessIn: number;
+  lengthFt: number;
+  widthFt: number;
+}
+
+/** A tapered strip from nothing to a board's low edge. */
+export interface StripBoard {
+  highIn: number;
+  runIn: number;
+}
+
+/** What the supplier has; null in a part = the boards that are common to the trade. */
+export interface BoardStock {
+  groups: readonly BoardGroup[] | null;
+  flat: readonly FlatBoard[] | null;
+  strips: readonly StripBoard[] | null;
+  /** A piece that holds no circle of this diameter is cut from an offcut beside it. */
+  leastPieceIn: number | null;
+}
+
 export type CoveringKind =
   | 'sbs-granule'
   | 'app'
@@ -304,6 +338,7 @@ export interface Roof {
   existing: Existing;
   covering: { kind: CoveringKind | null; layers: number | null; ageYears: number | null };
   insulation: { targetR: number | null; keepExisting: boolean | null };
+  boards: BoardStock;
   slopeRule: { faceInPerFt: number | null; valleyInPerFt: number | null; strict: boolean | null };
   /** Build-up that is torn off before the new roof; null = all of it. */
   removedIn: number | null;

@@ -3,14 +3,25 @@ import type { Edge, Existing, ExistingSurface, Roof } from '../core/roof.ts';
 /** Longest line before a group or list is broken over several. */
 const LINE = 110;
 
-/** Keys that say something when empty: no downspouts; a gutter of which nothing is known. Other empty places are left out. */
-const keepEmpty = new Set(['downspouts', 'gutter']);
+/** Keys that say something when empty: no downspouts; a gutter of which nothing is known; no strips. Other empty places are left out. */
+const keepEmpty = new Set(['downspouts', 'gutter', 'flat', 'strips']);
 
 /** Keys in the order in which a reader looks for them; the others follow by the alphabet. */
 const keyOrder = [
   ...['version', 'label', 'invented', 'id', 'side', 'kind', 'at', 'place', 'ruleSet', 'building', 'deck', 'outline'],
   ...['alongFt', 'fromFt', 'toFt', 'edges', 'curbs', 'pipes', 'inflows', 'outlets', 'existing', 'surface', 'planes'],
-  ...['readings', 'sense', 'referenceIn', 'strings', 'errorIn', 'covering', 'insulation', 'slopeRule', 'removedIn'],
+  ...[
+    'readings',
+    'sense',
+    'referenceIn',
+    'strings',
+    'errorIn',
+    'covering',
+    'insulation',
+    'boards',
+    'slopeRule',
+    'removedIn',
+  ],
   ...['wind', 'findings'],
   ...['preferences', 'role', 'status', 'mayDrain', 'city', 'state', 'rain', 'climateZone', 'inPerHr'],
 ];
@@ -104,6 +115,7 @@ export function roofFileObject(roof: Roof): object {
     existing: existingOf(roof.existing),
     covering: roof.covering,
     insulation: roof.insulation,
+    boards: roof.boards,
     slopeRule: roof.slopeRule,
     removedIn: roof.removedIn,
     wind: roof.wind,

@@ -4,6 +4,7 @@ import { checkReadings } from './check-readings.ts';
 import { sideExists } from './check-sides.ts';
 import type { Placed, PlanParts } from './placed.ts';
 import { type InputLog, under } from './problems.ts';
+import { readBoards } from './read-boards.ts';
 import { readExisting } from './read-existing.ts';
 import {
   readBuilding,
@@ -56,6 +57,7 @@ export function readRoof(file: RawFile, log: InputLog): Roof | null {
     deck: readGroup(file, 'deck', schema.deckSchema, readDeck, log),
     covering: readGroup(file, 'covering', schema.coveringSchema, readCovering, log),
     insulation: readGroup(file, 'insulation', schema.insulationSchema, readInsulation, log),
+    boards: readGroup(file, 'boards', schema.boardsSchema, readBoards, log),
     slopeRule: readGroup(file, 'slopeRule', schema.slopeRuleSchema, readSlopeRule, log),
     wind: readGroup(file, 'wind', schema.windSchema, readWind, log),
     preferences: readGroup(file, 'preferences', schema.preferencesSchema, readPreferences, log),

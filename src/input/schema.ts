@@ -248,6 +248,29 @@ export const coveringSchema = group({
 
 export const insulationSchema = group({ targetR: m.rValue.nullish(), keepExisting: yesNo.nullish() });
 
+const boardGroupSchema = group({
+  slopeInPerFt: m.slope,
+  runFt: m.length.describe('Length along the slope: 4 or 8 ft.'),
+  widthFt: m.length.nullish().describe('Length of the level side; not given: 4 ft.'),
+  lowEdgesIn: z
+    .array(m.thickness, { error: 'the low edges of the boards in inches, thinnest first: [0.5, 1.5]' })
+    .describe('Low edge of every board of the group, thinnest first; each rises slope x run.'),
+  fillStepIn: m.thickness.describe('Flat fill under the next round of the group: boards x rise.'),
+});
+
+export const boardsSchema = group({
+  groups: z.array(boardGroupSchema).nullish().describe('Tapered boards; not given: those common to the trade.'),
+  flat: z
+    .array(group({ thicknessIn: m.thickness, lengthFt: m.length.nullish(), widthFt: m.length.nullish() }))
+    .nullish()
+    .describe('Flat boards for fill and base; not given: 1/2 to 4 in, 4 x 8 ft.'),
+  strips: z
+    .array(group({ highIn: m.thickness, runIn: m.thickness }))
+    .nullish()
+    .describe('Tapered edge strips that start at nothing.'),
+  leastPieceIn: m.thickness.nullish().describe('Smaller pieces are cut from an offcut beside them; not given: 4 in.'),
+}).describe('Boards the supplier has.');
+
 export const slopeRuleSchema = group({
   faceInPerFt: m.slope.nullish(),
   valleyInPerFt: m.slope.nullish(),
@@ -292,6 +315,7 @@ export const roofFileSchema = group({
   existing: existingSchema.nullish(),
   covering: coveringSchema.nullish(),
   insulation: insulationSchema.nullish(),
+  boards: boardsSchema.nullish(),
   slopeRule: slopeRuleSchema.nullish(),
   removedIn: m.thickness.nullish(),
   wind: windSchema.nullish(),
@@ -320,6 +344,7 @@ export type RawDeck = z.infer<typeof deckSchema>;
 export type RawRuleSet = z.infer<typeof ruleSetSchema>;
 export type RawCovering = z.infer<typeof coveringSchema>;
 export type RawInsulation = z.infer<typeof insulationSchema>;
+export type RawBoards = z.infer<typeof boardsSchema>;
 export type RawSlopeRule = z.infer<typeof slopeRuleSchema>;
 export type RawWind = z.infer<typeof windSchema>;
 export type RawPreferences = z.infer<typeof preferencesSchema>;

@@ -297,6 +297,19 @@ const roof: fc.Arbitrary<Roof> = fc.record({
     ageYears: or(size(60)),
   }),
   insulation: fc.record({ targetR: or(size(60)), keepExisting: or(yesNo) }),
+  boards: fc.record({
+    groups: or(
+      fc.constant([
+        { slopeInPerFt: 0.25, runFt: 4, widthFt: 4, lowEdgesIn: [0.5, 1.5, 2.5], fillStepIn: 3 },
+        { slopeInPerFt: 0.125, runFt: 8, widthFt: 4, lowEdgesIn: [0.5, 1.5], fillStepIn: 2 },
+      ]),
+    ),
+    flat: or(fc.array(fc.record({ thicknessIn: size(4), lengthFt: fc.constant(8), widthFt: fc.constant(4) }))).map(
+      (rows) => rows?.filter(({ thicknessIn }) => thicknessIn > 0) ?? null,
+    ),
+    strips: or(fc.constantFrom([], [{ highIn: 0.5, runIn: 12 }])),
+    leastPieceIn: or(size(8)),
+  }),
   slopeRule: fc.record({ faceInPerFt: or(size(1)), valleyInPerFt: or(size(1)), strict: or(yesNo) }),
   removedIn: or(size(12)),
   wind: fc.record({ mph: or(size(200)), edition: or(fc.constant('asce-7-16')) }),
