@@ -85,8 +85,12 @@ class Trickle {
     const flush = root && offers[water.offer[v]].levelIn <= mesh.z[v] + 1e-6;
     if (flush) return offers[water.offer[v]].outlet;
     if (open !== undefined) return open;
-    const ways = this.#steepestWays(v);
+    const ways = this.#steepestWays(v, () => true);
     if (ways.length === 0) return root ? offers[water.offer[v]].outlet : this.#spill(v);
+    return this.#go(ways);
+  }
+
+  #go(ways: readonly Way[]): string | number {
     if (ways.length === 1) return this.#follow(ways[0]);
     // Equally steep ways: the water of the earlier outlet in the file.
     const outlets = ways.map((way) => {
@@ -105,16 +109,21 @@ class Trickle {
     return 'vertex' in way ? way.vertex : this.#across(way.slot);
   }
 
-  /** Down an edge or down into a triangle: whichever falls most, and all that fall as much. */
-  #steepestWays(v: number): Way[] {
+  /**
+   * Down an edge or down into a triangle: whichever falls most, and all that fall as much.
+   * @param allowed which vertices a way may lead to; a way into a triangle leads to its lower far corner
+   */
+  #steepestWays(v: number, allowed: (vertex: number) => boolean): Way[] {
     const { mesh } = this.#s;
     const ways = new Map<string, { way: Way; slope: number }>();
     for (const slot of this.#slots[v]) {
-      for (const vertex of [mesh.corners[nextSlot(slot)], mesh.corners[nextSlot(nextSlot(slot))]]) {
+      const [a, b] = [mesh.corners[nextSlot(slot)], mesh.corners[nextSlot(nextSlot(slot))]];
+      for (const vertex of [a, b]) {
+        if (!allowed(vertex)) continue;
         const slope = (mesh.z[v] - mesh.z[vertex]) / distanceFt(mesh.points[v], mesh.points[vertex]);
         ways.set(`v${vertex}`, { way: { vertex }, slope });
       }
-      if (this.#fallsInto(slot))
+      if (this.#fallsInto(slot) && allowed(mesh.z[a] < mesh.z[b] ? a : b))
         ways.set(`s${slot}`, { way: { slot }, slope: slopeInPerFt(mesh.patch[Math.floor(slot / 3)].plane) });
     }
     const steepest = Math.max(...[...ways.values()].map(({ slope }) => slope));
@@ -131,15 +140,16 @@ class Trickle {
     return cross([a[0] - p[0], a[1] - p[1]], down) > 1e-9 && cross(down, [b[0] - p[0], b[1] - p[1]]) > 1e-9;
   }
 
-  /** A filled pond leaves by its spill vertex. */
+  /** A filled pond leaves by its spill vertex, the steepest way that does not lead back into it. */
   #spill(v: number): string | number {
     const { mesh, water } = this.#s;
     const level = water.levelIn[v];
     let at = v;
     while (water.toward[at] >= 0 && mesh.z[water.toward[at]] >= level - 1e-9) at = water.toward[at];
     const next = water.toward[at];
-    if (next < 0 || at === v) return this.byFlood(v);
-    return water.levelIn[next] < level - 1e-9 ? next : this.byFlood(v);
+    if (next < 0 || at === v || water.levelIn[next] >= level - 1e-9) return this.byFlood(v);
+    const ways = this.#steepestWays(at, (vertex) => water.levelIn[vertex] < level - 1e-9);
+    return ways.length === 0 ? next : this.#go(ways);
   }
 
   /** From a corner straight down its triangle to the far edge, and on. */
