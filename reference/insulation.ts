@@ -1,27 +1,28 @@
 import type { Cited } from './sources.ts';
 
 export interface InsulationBasis extends Cited {
-  id: string;
+  id: 'label' | 'service-warm' | 'service-cold';
   name: string;
-  rPerIn: number;
+  /** null = by the thickness of every layer (`labelRFit`). */
+  rPerIn: number | null;
 }
 
 /**
- * R per inch of polyisocyanurate board. The label value is an estimate over 15 years; trade advice for design in
- * service is lower. All three are shown because they lead to different thicknesses.
+ * R of polyisocyanurate board on three bases. The label value is what codes take, an estimate over 15 years; trade advice
+ * for design in service is lower, and lowest in cold. All three are shown because they lead to different thicknesses.
  */
 export const insulationBases = [
   {
     id: 'label',
-    name: 'label (long-term thermal resistance)',
-    rPerIn: 5.7,
+    name: 'label value, by the thickness of the layers',
+    rPerIn: null,
     source: 'practice',
-    at: 'round design figure of the trade press since 2014',
+    at: 'programme values, ASTM C1289-13',
     grade: 'practice',
   },
   {
     id: 'service-warm',
-    name: 'in service, cooling',
+    name: 'in service, cooling: R-5.6 per in',
     rPerIn: 5.6,
     source: 'practice',
     at: 'trade association advice',
@@ -29,7 +30,7 @@ export const insulationBases = [
   },
   {
     id: 'service-cold',
-    name: 'in service, heating',
+    name: 'in service, heating: R-5 per in',
     rPerIn: 5,
     source: 'practice',
     at: 'trade association advice',
@@ -74,15 +75,3 @@ export const insulationPsfPerIn = {
   at: '2 pcf core and facers',
   grade: 'practice',
 } as const;
-
-export interface CeilingR extends Cited {
-  zones: readonly string[];
-  r: number;
-}
-
-/** Least R of a residential ceiling, prescriptive, 2021 edition. Local adoption differs by edition. */
-export const ceilingR2021 = [
-  { zones: ['1'], r: 30, source: 'memory', at: 'IECC 2021 Table R402.1.3', grade: 'memory' },
-  { zones: ['2', '3'], r: 49, source: 'memory', at: 'IECC 2021 Table R402.1.3', grade: 'memory' },
-  { zones: ['4', '5', '6', '7', '8'], r: 60, source: 'memory', at: 'IECC 2021 Table R402.1.3', grade: 'memory' },
-] as const satisfies readonly CeilingR[];

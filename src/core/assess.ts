@@ -1,8 +1,9 @@
 import { pondLimit } from '../../reference/drying.ts';
-import { ceilingR2021 } from '../../reference/insulation.ts';
 import { signedAreaSqFt } from './geometry/vector.ts';
 import { type AsBuiltReading, judgeAsBuilt } from './layout/as-built.ts';
 import { plansFor, pointsOf } from './layout/candidates.ts';
+import { energyAssumed } from './layout/energy-assumed.ts';
+import { type EnergyTarget, energyTarget } from './layout/energy-target.ts';
 import { limitsOf } from './layout/limits.ts';
 import { openPartFindings } from './layout/open-parts.ts';
 import { builtLayouts, layoutsFor } from './layout/search.ts';
@@ -24,13 +25,6 @@ import { deferral, evaluateCautions } from './safety/cautions.ts';
 import { isOpenEdge } from './site/offers.ts';
 import { type Site, siteOf } from './site/site.ts';
 import { takeOff } from './takeoff/take-off.ts';
-
-function targetROf(roof: Roof, site: Site): number | null {
-  if (roof.insulation.targetR !== null) return roof.insulation.targetR;
-  const zone = roof.place.climateZone?.charAt(0);
-  if (zone === undefined || !site.given.below.startsWith('living')) return null;
-  return ceilingR2021.find(({ zones }) => zones.some((z) => z === zone))?.r ?? null;
-}
 
 interface OverflowContext {
   roof: Roof;
@@ -91,7 +85,7 @@ const withoutTwins = <T>(items: readonly T[], key: (item: T) => string): T[] => 
   ...new Map(items.map((item) => [key(item), item])).values(),
 ];
 
-function ruleAssumptions(roof: Roof, ruleSet: RuleSet, targetR: number | null): Assumption[] {
+function ruleAssumptions(roof: Roof, ruleSet: RuleSet, energy: EnergyTarget): Assumption[] {
   const ask = 'ask the building office which editions it enforces';
   return [
     ...(roof.ruleSet.building === null
@@ -114,19 +108,7 @@ function ruleAssumptions(roof: Roof, ruleSet: RuleSet, targetR: number | null): 
           },
         ]
       : []),
-    ...(roof.insulation.targetR === null
-      ? [
-          {
-            path: 'insulation.targetR',
-            value: targetR === null ? 'no target' : `R-${targetR}`,
-            because:
-              targetR === null
-                ? 'no target and no climate zone were given'
-                : 'residential ceiling value of the climate zone, IECC 2021, from memory, verify',
-            findOut: 'ask the building office what a re-roof must reach',
-          },
-        ]
-      : []),
+    ...energyAssumed(roof, energy),
   ];
 }
 
@@ -139,7 +121,16 @@ function groundwork(roof: Roof, ruleSet: RuleSet) {
   const old = existingReport(bare, ruleSet, rain);
   const plans = plansFor(bare, old.judgement);
   const site = siteOf(roof, pointsOf(bare, plans));
-  return { roof, ruleSet, rain, old, plans, site, limits: limitsOf(site, ruleSet), targetR: targetROf(roof, site) };
+  return {
+    roof,
+    ruleSet,
+    rain,
+    old,
+    plans,
+    site,
+    limits: limitsOf(site, ruleSet),
+    energy: energyTarget(site, ruleSet),
+  };
 }
 
 /**
@@ -167,8 +158,8 @@ export function assessAsBuilt(
  */
 export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
   const { old, plans, limits, ...context } = groundwork(roof, ruleSet);
-  const { site, rain, targetR } = context;
-  const layouts = layoutsFor({ site, limits, ruleSet, rain, targetR }, plans).map((layout): Layout => {
+  const { site, rain, energy } = context;
+  const layouts = layoutsFor({ site, limits, ruleSet, rain, energy }, plans).map((layout): Layout => {
     const { required, note, inletAboveLowIn, source } = overflowOf(context, layout, layout.rejected === null);
     return { ...layout, overflow: { required, note, inletIn: inletAboveLowIn, source } };
   });
@@ -240,7 +231,7 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
     ),
     assumed: withoutTwins(
       [
-        ...ruleAssumptions(roof, ruleSet, targetR),
+        ...ruleAssumptions(roof, ruleSet, energy),
         ...site.assumed,
         ...snowAssumed(site),
         ...rain.assumed,

@@ -18,10 +18,12 @@ import { coneBoardFt } from './bound.ts';
 import type { Built } from './build.ts';
 import { buildUpAt, gradeOf, heightRejection, type LimitUse, usesOf, waterRejection } from './check.ts';
 import { checkPointsOf } from './check-points.ts';
+import { thermalReport } from './energy.ts';
+import type { EnergyTarget } from './energy-target.ts';
 import { facetsOf } from './facets.ts';
 import type { Limit } from './limits.ts';
 import { nailersOf } from './nailers.ts';
-import { effectiveR, momentsOf, rOf } from './thermal.ts';
+import { momentsOf } from './thermal.ts';
 import { tile } from './tiling.ts';
 
 const FACET_LEAST_SQ_FT = 0.05;
@@ -31,29 +33,13 @@ export interface LayoutContext {
   limits: readonly Limit[];
   ruleSet: RuleSet;
   rain: DesignRain;
-  targetR: number | null;
+  energy: EnergyTarget;
 }
 
-/** The flat layer that would lift the effective R to the target, and whether the heights bear it. */
-function baseForTarget(
-  built: Built,
-  uses: readonly LimitUse[],
-  targetR: number | null,
-): { baseIn: number; fits: boolean } | null {
-  if (targetR === null) return null;
-  const raised = (byIn: number): number =>
-    effectiveR(
-      built.thickness.map((patch) => ({
-        ...patch,
-        plane: { ...patch.plane, atOriginIn: patch.plane.atOriginIn + byIn },
-      })),
-    );
-  for (let baseIn = 0; baseIn <= 16; baseIn += 0.5) {
-    if (raised(baseIn) < targetR - 1e-9) continue;
-    const left = uses.filter(({ limit }) => limit.hardness === 'stop').map(({ leftIn }) => leftIn);
-    return { baseIn, fits: Math.min(Number.POSITIVE_INFINITY, ...left) >= baseIn - 1e-9 };
-  }
-  return null;
+/** Height left at the tightest place that must hold; null where none is known. */
+function roomOf(uses: readonly LimitUse[]): number | null {
+  const left = uses.filter(({ limit }) => limit.hardness === 'stop').map(({ leftIn }) => leftIn);
+  return left.length === 0 ? null : Math.min(...left);
 }
 
 /** The cone at the full slope: the same cone stretched where all outlets start at one height. */
@@ -108,7 +94,7 @@ function facetReports(built: Built): FacetReport[] {
 
 /** A built plan as the pages, papers and exports read it. */
 export function layoutReport(context: LayoutContext, built: Built): Layout {
-  const { site, limits, ruleSet, rain, targetR } = context;
+  const { site, limits, ruleSet, rain } = context;
   const { plan, judgement, thickness, ground } = built;
   const buildUp = buildUpAt(thickness);
   const uses = usesOf(site, limits, buildUp);
@@ -129,7 +115,14 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     unreadDeadPsf: 0,
     liveLoadPsf: site.roof.deck.liveLoadPsf ?? 20,
   });
-  const base = baseForTarget(built, uses, targetR);
+  const thermal = thermalReport({
+    thickness,
+    slopeInPerFt: built.slopeInPerFt,
+    target: context.energy,
+    taperRule: ruleSet.local.taperRule,
+    roomIn: roomOf(uses),
+  });
+  const [label] = thermal.bases;
   const rejected: Rejection | null =
     plan.barred === null
       ? (waterRejection(site, built) ?? heightRejection(uses))
@@ -161,11 +154,12 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     volumeBoardFt: moments.boardFt,
     addedPsf,
     bound: boundOf(built, moments.boardFt),
-    thinnestR: rOf(moments.leastIn),
-    averageR: rOf(mean),
-    effectiveR: effectiveR(thickness),
-    baseForTargetIn: base?.baseIn ?? null,
-    baseForTargetFits: base?.fits ?? null,
+    thinnestR: label.thinnestR,
+    averageR: label.averageR,
+    effectiveR: label.effectiveR,
+    baseForTargetIn: label.baseForTargetIn,
+    baseForTargetFits: label.baseFits,
+    thermal,
     facets: facetReports(built),
     creases: creaseReports(judgement),
     arrows: arrowsOf(judgement, moments.areaSqFt / 60),

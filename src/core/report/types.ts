@@ -357,6 +357,53 @@ export interface Rejection {
   relax: string | null;
 }
 
+/** R and U of a layout on one basis of R per inch; boards and cover board, films only in U. */
+export interface ThermalBasisReport {
+  id: string;
+  name: string;
+  thinnestR: number;
+  /** At the mean thickness: what averaging would claim. */
+  averageR: number;
+  /** R of a uniform roof with the same U. */
+  effectiveR: number;
+  /** Averaged by area, with films, Btu/(h ft2 F). */
+  u: number;
+  meetsTarget: boolean | null;
+  baseForTargetIn: number | null;
+  baseFits: boolean | null;
+  source: SourceNote;
+}
+
+/** One rule of the energy code on one layout, on the label basis. */
+export interface EnergyCheck {
+  id: 'one-inch-rule' | 'average-u' | 'low-point-thickness' | 'thin-end-foam';
+  title: string;
+  /** False: shown beside the reading that is in force. */
+  inForce: boolean;
+  asked: number;
+  found: number;
+  unit: 'R' | 'U' | 'in';
+  passes: boolean;
+  /** Flat layer under the taper with which it holds; null = 16 in are not enough. */
+  baseIn: number | null;
+  /** Whether the heights that must hold bear that layer. */
+  baseFits: boolean | null;
+  note: string;
+  source: SourceNote;
+}
+
+/** What a layout is worth against heat, and what the energy code makes of it. */
+export interface ThermalReport {
+  bases: readonly ThermalBasisReport[];
+  /** Name of the basis that the checks stand on. */
+  checksOn: string;
+  target: { r: number; u: number; title: string } | null;
+  taperRule: { id: 'one-inch' | 'average-u'; given: boolean };
+  checks: readonly EnergyCheck[];
+  /** Where the two readings of the code lead to different roofs. */
+  disagreement: string | null;
+}
+
 export interface Layout {
   id: string;
   title: string;
@@ -392,6 +439,8 @@ export interface Layout {
   baseForTargetIn: number | null;
   /** Whether that base fits under the limits. */
   baseForTargetFits: boolean | null;
+  /** R on three bases and the checks of the energy code. */
+  thermal?: ThermalReport;
   facets: readonly FacetReport[];
   creases: readonly CreaseReport[];
   arrows: readonly FlowArrow[];
