@@ -1,7 +1,9 @@
 import { creaseSlopeInPerFt, type Plane } from '../../src/core/geometry/plane.ts';
 import { buildSection } from '../../src/core/geometry/section.ts';
-import { bandOf, groupOf } from '../../src/core/layout/bands.ts';
+import { bandOf } from '../../src/core/layout/bands.ts';
+import { startsForTiling } from '../../src/core/layout/boards.ts';
 import { coneBoardFt } from '../../src/core/layout/bound.ts';
+import { groundGroup, tradeCatalogue } from '../../src/core/layout/catalogue.ts';
 import { labelR, meanU, momentsOf } from '../../src/core/layout/thermal.ts';
 import { tile } from '../../src/core/layout/tiling.ts';
 import type { Point, Ring } from '../../src/core/roof.ts';
@@ -14,7 +16,7 @@ const arithmetic = { source: 'arithmetic', grade: 'computed', tol: 1e-9 } as con
 const practice = { source: 'practice', grade: 'practice', tol: 1e-9 } as const;
 
 const group = (slope: number) =>
-  groupOf(slope) ??
+  groundGroup(tradeCatalogue, slope) ??
   (() => {
     throw new Error(`no boards at ${slope}`);
   })();
@@ -74,8 +76,9 @@ function bay(n: number): { net: number; pieces: number } {
   const side = 8 * n;
   const at: Point = [side / 2, side / 2];
   const section = buildSection(rectangle(side, side), [], [at]);
-  const thickness = envelope(section, [{ id: 'D', kind: 'point', at, levelIn: 0.5, pattern: fourWay(0.25) }]);
-  const { boards, pieces } = tile(thickness, group(0.25), () => at, 0);
+  const starts: TaperOutlet[] = [{ id: 'D', kind: 'point', at, levelIn: 0.5, pattern: fourWay(0.25) }];
+  const patches = envelope(section, starts);
+  const { boards, pieces } = tile({ patches, catalogue: tradeCatalogue, baseIn: 0, ...startsForTiling(starts) });
   return { net: boards.reduce((sum, line) => sum + line.net, 0), pieces: pieces.length };
 }
 

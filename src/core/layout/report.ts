@@ -9,13 +9,13 @@ import { rateOutlets } from '../outlets/rate-all.ts';
 import { withLoads } from '../report/outlet-loads.ts';
 import type { FacetReport, Layout, Rejection } from '../report/types.ts';
 import { areaReports, arrowsOf, creaseReports, flatReports, pondReport } from '../report/water.ts';
-import type { Point } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
-import { groupOf } from './bands.ts';
+import { boardsOf } from './boards.ts';
 import { coneBoardFt } from './bound.ts';
 import type { Built } from './build.ts';
+import { catalogueOf } from './catalogue.ts';
 import { buildUpAt, gradeOf, heightRejection, type LimitUse, usesOf, waterRejection } from './check.ts';
 import { checkPointsOf } from './check-points.ts';
 import { thermalReport } from './energy.ts';
@@ -24,7 +24,6 @@ import { facetsOf } from './facets.ts';
 import type { Limit } from './limits.ts';
 import { nailersOf } from './nailers.ts';
 import { momentsOf } from './thermal.ts';
-import { tile } from './tiling.ts';
 
 const FACET_LEAST_SQ_FT = 0.05;
 
@@ -73,11 +72,6 @@ function boundOf(built: Built, boardFt: number): Layout['bound'] {
   };
 }
 
-const axisOf = (built: Built): ((outlet: string) => Point) => {
-  const at = new Map(built.starts.map((start) => [start.id, start.kind === 'point' ? start.at : start.from]));
-  return (outlet) => at.get(outlet) ?? [0, 0];
-};
-
 function facetReports(built: Built): FacetReport[] {
   return facetsOf(built.judgement.mesh)
     .filter(({ areaSqFt }) => areaSqFt > FACET_LEAST_SQ_FT)
@@ -99,9 +93,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
   const buildUp = buildUpAt(thickness);
   const uses = usesOf(site, limits, buildUp);
   const moments = momentsOf(thickness);
-  const group = groupOf(built.slopeInPerFt);
-  const tiling =
-    group === null ? { pieces: [], boards: [], fill: [] } : tile(thickness, group, axisOf(built), built.baseIn);
+  const { work: boardWork, ...tiling } = boardsOf(built, catalogueOf(site.roof));
   const open = site.edges.filter((edge) => isOpenEdge(edge) || plan.newEdges.has(edge.id));
   const rated = rateOutlets(site, judgement, plan.outlets, open, plan.newEdges, ruleSet, rain);
   const mean = moments.boardFt / moments.areaSqFt;
@@ -164,6 +156,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     creases: creaseReports(judgement),
     arrows: arrowsOf(judgement, moments.areaSqFt / 60),
     ...tiling,
+    boardWork,
     checkPoints: checkPointsOf(site, built),
     nailers: nailersOf(site, built, buildUp),
     cornerHeights: site.outline.flatMap((at) => {

@@ -1,138 +1,178 @@
-import { flatStock, type TaperGroup } from '../../../reference/boards.ts';
-import { unite } from '../geometry/boolean.ts';
 import { type Convex, cut, isSliver } from '../geometry/convex.ts';
 import { heightIn, type Plane } from '../geometry/plane.ts';
 import { centroid, signedAreaSqFt } from '../geometry/vector.ts';
-import type { BoardLine, BoardPiece, FillLine } from '../report/types.ts';
-import type { Point, Ring } from '../roof.ts';
+import type { BoardLine, BoardPiece, BoardWork, FillLine, UnmadePlane } from '../report/types.ts';
+import type { BoardGroup, Point } from '../roof.ts';
 import type { Patch } from '../surface/patch.ts';
-import { type Band, bandIndex, bandOf as bandNumber, layersOf, markOf, orderOf } from './bands.ts';
+import { type Band, bandOf, layersOf, markOf } from './bands.ts';
+import { type Catalogue, featherStrip, groundGroup, upperGroup } from './catalogue.ts';
+import { alongLevel, type Banded, Cells, type Tile } from './cells.ts';
+import { type LayerPart, layerParts } from './layers.ts';
+import { boardLines, boardWork, fillLines } from './order.ts';
+import { isTooSmall, outlinesOf } from './pieces.ts';
 
-/** Pieces smaller than this are trimmed from the board beside them. */
-const SCRAP_SQ_FT = 0.02;
-
-interface Tile {
-  band: Band;
-  rings: Ring[];
-  areaSqFt: number;
-}
-
-/** Bands of one patch, cut where its thickness crosses a board edge. */
-function bandsOfPatch(ring: Convex, plane: Plane, group: TaperGroup): { band: Band; ring: Convex }[] {
-  const heights = ring.map((p) => heightIn(plane, p));
-  const steep = Math.max(Math.hypot(plane.gx, plane.gy), 1e-12);
-  const out: { band: Band; ring: Convex }[] = [];
-  for (let k = bandIndex(group, Math.min(...heights)); k <= bandIndex(group, Math.max(...heights)); k++) {
-    const band = bandNumber(group, k);
-    const above = cut(ring, (p) => (heightIn(plane, p) - band.lowIn) / steep);
-    const within = above.length < 3 ? above : cut(above, (p) => (band.highIn - heightIn(plane, p)) / steep);
-    if (!isSliver(within)) out.push({ band, ring: within });
-  }
-  return out;
-}
-
-/** Columns of board width along the level direction of a plane, with a joint on the outlet's axis. */
-function columns(ring: Convex, plane: Plane, axis: Point, widthFt: number): { column: number; ring: Convex }[] {
-  const steep = Math.hypot(plane.gx, plane.gy);
-  const place = (p: Point): number => (plane.gx * (p[1] - axis[1]) - plane.gy * (p[0] - axis[0])) / steep;
-  const places = ring.map(place);
-  const out: { column: number; ring: Convex }[] = [];
-  const first = Math.floor(Math.min(...places) / widthFt + 1e-6);
-  const last = Math.ceil(Math.max(...places) / widthFt - 1e-6) - 1;
-  for (let c = first; c <= last; c++) {
-    const right = cut(ring, (p) => place(p) - c * widthFt);
-    const part = right.length < 3 ? right : cut(right, (p) => (c + 1) * widthFt - place(p));
-    if (!isSliver(part)) out.push({ column: c, ring: part });
-  }
-  return out;
-}
+/** What the saw takes: a remnant thinner than this is no row or column of its own. */
+const KERF_FT = 1 / 96;
+/** Less than this is rounding, not a piece. */
+const NOTHING_SQ_FT = 1e-4;
 
 export interface Tiling {
   pieces: BoardPiece[];
   boards: BoardLine[];
   fill: FillLine[];
+  work: BoardWork;
+}
+
+export interface TileJob {
+  patches: readonly Patch[];
+  catalogue: Catalogue;
+  /** Flat layer under everything, ordered as stock layers. */
+  baseIn: number;
+  /** Where the joints of an outlet's boards line up: the outlet itself. */
+  axisOf: (outlet: string) => Point;
+  /** Gradients of the layers of an outlet's plane, bottom first. */
+  layersAt: (outlet: string, plane: Plane) => readonly Point[];
+}
+
+/** Strips of a convex ring between parallel lines; a remnant under the saw's width stays with the strip beside it. */
+function sliced(ring: Convex, at: (p: Point) => number, everyFt: number): { index: number; ring: Convex }[] {
+  const places = ring.map(at);
+  const [least, most] = [Math.min(...places), Math.max(...places)];
+  const first = Math.floor((least + KERF_FT) / everyFt);
+  const last = Math.max(first, Math.ceil((most - KERF_FT) / everyFt) - 1);
+  if (first === last) return [{ index: first, ring }];
+  const out: { index: number; ring: Convex }[] = [];
+  for (let k = first; k <= last; k++) {
+    const above = k === first ? ring : cut(ring, (p) => at(p) - k * everyFt);
+    const part = k === last || above.length < 3 ? above : cut(above, (p) => (k + 1) * everyFt - at(p));
+    if (!isSliver(part)) out.push({ index: k, ring: part });
+  }
+  return out;
+}
+
+/** The strip that feathers an upper layer: it stands where the first board's low edge would. */
+const stripBand = (group: BoardGroup): Band => {
+  const [low] = group.lowEdgesIn;
+  return { index: -1, lowIn: 0, highIn: low, boardLowIn: 0, boardHighIn: low, fillIn: 0 };
+};
+
+/** Bands of one part of a layer, cut where its thickness crosses a board edge. */
+function bandsOfPart(ring: Convex, plane: Plane, group: BoardGroup, steep: number): Banded[] {
+  const [low] = group.lowEdgesIn;
+  const up = (p: Point): number => (heightIn(plane, p) - low) / steep;
+  const places = ring.map(up);
+  const out: Banded[] = [];
+  let rest: Convex = ring;
+  if (Math.min(...places) < -KERF_FT) {
+    const under = Math.max(...places) < KERF_FT ? ring : cut(ring, (p) => -up(p));
+    if (!isSliver(under)) out.push({ kind: 'strip', band: stripBand(group), ring: under });
+    rest = under === ring ? [] : cut(ring, up);
+  }
+  if (isSliver(rest)) return out;
+  for (const { index, ring: part } of sliced(rest, up, group.runFt))
+    out.push({ kind: 'board', band: bandOf(group, Math.max(0, index)), ring: part });
+  return out;
+}
+
+type Cause = UnmadePlane['cause'];
+
+/** The boards of a part, or why there are none. */
+function groupFor(catalogue: Catalogue, { layer }: LayerPart, steep: number): BoardGroup | null {
+  return layer === 0 ? groundGroup(catalogue, steep) : upperGroup(catalogue, steep);
+}
+
+const causeWords: Readonly<Record<Cause, string>> = {
+  slope: 'no tapered board of this slope is in the catalogue',
+  'too-thin': 'it would be thinner than the thinnest edge of the boards of this slope',
+  'no-strip': 'no edge strip brings the low edge of the boards of this slope down to nothing',
+  'no-fill': 'no flat boards of the catalogue make the fill under it',
+};
+
+/** Planes that the catalogue does not make, once each. */
+class Unmade {
+  readonly list = new Map<string, UnmadePlane>();
+
+  add({ outlet }: LayerPart, slopeInPerFt: number, areaSqFt: number, cause: Cause): void {
+    const key = `${outlet}|${slopeInPerFt.toFixed(6)}|${cause}`;
+    const before = this.list.get(key)?.areaSqFt ?? 0;
+    this.list.set(key, { outlet, slopeInPerFt, areaSqFt: before + areaSqFt, cause, why: causeWords[cause] });
+  }
+}
+
+function tileParts({ catalogue, baseIn, axisOf }: TileJob, parts: readonly LayerPart[], unmade: Unmade): Tile[] {
+  const cells = new Cells();
+  for (const part of parts) {
+    const own = part.layer === 0 ? { ...part.plane, atOriginIn: part.plane.atOriginIn - baseIn } : part.plane;
+    const steep = Math.hypot(own.gx, own.gy);
+    const group = groupFor(catalogue, part, steep);
+    if (group === null) {
+      unmade.add(part, steep, signedAreaSqFt(part.ring), 'slope');
+      continue;
+    }
+    const axis = axisOf(part.outlet);
+    const level = alongLevel(own, axis);
+    // Joints of a layer stand half a board off those of the layer below.
+    const place = (p: Point): number => level(p) - (part.layer % 2) * (group.widthFt / 2);
+    for (const banded of bandsOfPart(part.ring, own, group, steep)) {
+      if (banded.kind === 'strip') {
+        const cause = part.layer === 0 ? 'too-thin' : featherStrip(catalogue, group) === null ? 'no-strip' : null;
+        if (cause !== null) {
+          unmade.add(part, steep, signedAreaSqFt(banded.ring), cause);
+          continue;
+        }
+      }
+      if (layersOf(catalogue, banded.band.fillIn) === null)
+        unmade.add(part, steep, signedAreaSqFt(banded.ring), 'no-fill');
+      for (const { index, ring } of sliced(banded.ring, place, group.widthFt))
+        cells.add(part, own, group, { ...banded, ring }, index, axis);
+    }
+  }
+  return [...cells.tiles.values()].filter(({ areaSqFt }) => areaSqFt > NOTHING_SQ_FT);
 }
 
 /**
- * Boards over a thickness: bands shared by all planes, cut at valleys, hips, edges and curbs.
- * @param axisOf where the joints of an outlet's boards line up (the outlet itself)
- * @param baseIn flat layer under everything, ordered as stock layers
+ * Boards over a thickness: every layer in bands that its planes share, cut at valleys, hips, edges and curbs.
+ * A plane that the catalogue does not make has no pieces and is named in `work.unmade`.
  */
-export function tile(
-  patches: readonly Patch[],
-  group: TaperGroup,
-  axisOf: (outlet: string) => Point,
-  baseIn: number,
-): Tiling {
-  const tiles = new Map<string, Tile>();
-  for (const { ring, plane, outlet } of patches) {
-    const own: Plane = { ...plane, atOriginIn: plane.atOriginIn - baseIn };
-    const facing = `${plane.gx.toFixed(6)},${plane.gy.toFixed(6)}`;
-    for (const { band, ring: strip } of bandsOfPatch(ring, own, group)) {
-      for (const { column, ring: part } of columns(strip, plane, axisOf(outlet), group.widthFt)) {
-        const at = heightIn(plane, [0, 0]).toFixed(4);
-        const key = `${outlet}|${facing}|${at}|${band.index}|${column}`;
-        const tile = tiles.get(key) ?? { band, rings: [], areaSqFt: 0 };
-        tile.rings.push(part);
-        tile.areaSqFt += signedAreaSqFt(part);
-        tiles.set(key, tile);
-      }
-    }
-  }
-  const whole = group.runFt * group.widthFt;
-  const kept = [...tiles.values()].filter(({ areaSqFt }) => areaSqFt > SCRAP_SQ_FT);
+export function tile(job: TileJob): Tiling {
+  const { catalogue, baseIn } = job;
+  const unmade = new Unmade();
+  const tiles = tileParts(job, layerParts(job.patches, job.axisOf, job.layersAt), unmade);
+  const pieces = tiles.flatMap((one) => piecesOf(one, catalogue, baseIn));
+  const boards = boardLines(tiles, catalogue, baseIn);
   return {
-    pieces: kept.flatMap((t) => piecesOf(t, whole, baseIn)),
-    boards: boardLines(kept, group, baseIn),
-    fill: fillLines(kept, baseIn),
+    pieces,
+    boards,
+    fill: fillLines(tiles, catalogue, baseIn),
+    work: boardWork(tiles, boards, [...unmade.list.values()], baseIn),
   };
 }
 
-function piecesOf({ band, rings, areaSqFt }: Tile, whole: number, baseIn: number): BoardPiece[] {
-  const outlines = rings.length === 1 ? [rings[0]] : unite(rings).map(({ outer }) => outer);
-  const fillIn = band.fillIn + baseIn;
-  return outlines.map((outline) => ({
-    outline,
+/** The pieces of one cell; the cell is marked where all of them are too small to be laid as boards. */
+function piecesOf(cell: Tile, { leastPieceIn }: Catalogue, baseIn: number): BoardPiece[] {
+  const { kind, layer, band, rings, group } = cell;
+  const fillIn = layer === 0 ? band.fillIn + baseIn : band.fillIn;
+  const outlines = outlinesOf(rings);
+  const small = outlines.map((outline) => isTooSmall(outline, leastPieceIn / 12, rings.length === 1));
+  cell.sliver = kind === 'board' && small.every(Boolean);
+  const part = (t: number): number => Math.min(band.boardHighIn, Math.max(band.boardLowIn, t - band.fillIn));
+  const shared = {
+    kind,
+    layer,
     lowIn: band.boardLowIn,
     highIn: band.boardHighIn,
     fillIn,
+    fromIn: part(cell.leastIn),
+    toIn: part(cell.mostIn),
+    stackIn: cell.stackIn,
     mark: markOf(band.boardLowIn, band.boardHighIn, fillIn),
-    whole: areaSqFt > whole - 1e-3,
+    whole: cell.areaSqFt > group.runFt * group.widthFt - 1e-3,
+  };
+  return outlines.map((outline, i) => ({
+    ...shared,
+    outline,
+    coveredSqFt: cell.coveredSqFt / outlines.length,
+    sliver: kind === 'board' && small[i],
     labelAt: centroid(outline),
   }));
-}
-
-function boardLines(tiles: readonly Tile[], group: TaperGroup, baseIn: number): BoardLine[] {
-  const byBand = new Map<number, { band: Band; areaSqFt: number; pieces: number }>();
-  for (const { band, areaSqFt } of tiles) {
-    const line = byBand.get(band.index) ?? { band, areaSqFt: 0, pieces: 0 };
-    byBand.set(band.index, { band, areaSqFt: line.areaSqFt + areaSqFt, pieces: line.pieces + 1 });
-  }
-  return [...byBand.values()]
-    .sort((a, b) => a.band.index - b.band.index)
-    .map(({ band, areaSqFt, pieces }) => ({
-      lowIn: band.boardLowIn,
-      highIn: band.boardHighIn,
-      slopeInPerFt: group.slopeInPerFt,
-      fillLayersIn: [...layersOf(baseIn), ...layersOf(band.fillIn)],
-      net: areaSqFt / (group.runFt * group.widthFt),
-      order: orderOf(pieces),
-      mark: markOf(band.boardLowIn, band.boardHighIn, band.fillIn + baseIn),
-    }));
-}
-
-/** Flat stock under the bands, per layer thickness. */
-function fillLines(tiles: readonly Tile[], baseIn: number): FillLine[] {
-  const byThickness = new Map<number, number>();
-  for (const { band, areaSqFt } of tiles) {
-    for (const layer of [...layersOf(baseIn), ...layersOf(band.fillIn)]) {
-      byThickness.set(layer, (byThickness.get(layer) ?? 0) + areaSqFt);
-    }
-  }
-  return [...byThickness]
-    .sort(([a], [b]) => a - b)
-    .map(([thicknessIn, areaSqFt]) => {
-      const stock = flatStock.find((row) => Math.abs(row.thicknessIn - thicknessIn) < 1e-9) ?? flatStock[0];
-      return { thicknessIn, areaSqFt, order: Math.ceil(areaSqFt / (stock.lengthFt * stock.widthFt) - 1e-9) };
-    });
 }

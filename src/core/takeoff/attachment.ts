@@ -13,6 +13,7 @@ import { area, decimalInches, plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { centroid, signedAreaSqFt } from '../geometry/vector.ts';
 import { layersOf } from '../layout/bands.ts';
+import { catalogueOf } from '../layout/catalogue.ts';
 import type { Finding, MaterialLine } from '../report/types.ts';
 import type { Job } from './job.ts';
 import { lineOf, whole } from './line.ts';
@@ -64,10 +65,11 @@ const spacing: Record<Zone, number> = {
 
 function adhered(job: Job, zones: WindZones): MaterialLine {
   const { layout } = job;
+  const catalogue = catalogueOf(job.site.roof);
   let fillFt = 0;
   let fillSqFt = 0;
   for (const { outline, fillIn } of layout.pieces) {
-    const layers = layersOf(fillIn).length;
+    const layers = layersOf(catalogue, fillIn)?.length ?? 0;
     if (layers === 0) continue;
     const sqFt = layers * Math.abs(signedAreaSqFt(outline));
     fillSqFt += sqFt;
@@ -80,7 +82,7 @@ function adhered(job: Job, zones: WindZones): MaterialLine {
   const levelSqFt = layout.levellingBoardFt / levellingBoard.thicknessIn;
   const levelFt = ribbonFt(levelSqFt, spacing.field);
   const totalFt = fillFt + 2 * onceFt + levelFt;
-  const most = Math.max(0, ...layout.pieces.map(({ fillIn }) => layersOf(fillIn).length));
+  const most = Math.max(0, ...layout.pieces.map(({ fillIn }) => layersOf(catalogue, fillIn)?.length ?? 0));
   return lineOf({
     id: 'board-adhesive',
     group: 'Attachment',

@@ -1,4 +1,4 @@
-import { flatStock, type TaperGroup, taperGroups } from '../../../reference/boards.ts';
+import { flatStock, type TaperGroup, taperGroups, zeroEdgeGroups } from '../../../reference/boards.ts';
 import { coverBoard } from '../../../reference/insulation.ts';
 import { flatBoardAllowance, levellingBoard } from '../../../reference/takeoff/boards.ts';
 import { area, decimalInches, plainNumber } from '../../units/print.ts';
@@ -8,7 +8,7 @@ import type { Job } from './job.ts';
 import { lineOf, whole } from './line.ts';
 
 const STOCK = flatStock[0]!;
-const groups: readonly TaperGroup[] = taperGroups;
+const groups: readonly TaperGroup[] = [...taperGroups, ...zeroEdgeGroups];
 const boardSqFt = STOCK.lengthFt * STOCK.widthFt;
 const percent = `${plainNumber(flatBoardAllowance.share * 100)} %`;
 

@@ -1,0 +1,25 @@
+import type { Plane } from '../geometry/plane.ts';
+import type { Point } from '../roof.ts';
+import type { Built } from './build.ts';
+import type { Catalogue } from './catalogue.ts';
+import { layersOfPlane } from './layers.ts';
+import { type TileJob, type Tiling, tile } from './tiling.ts';
+
+/** What tiling has to know of where a taper starts. */
+export function startsForTiling(starts: Built['starts']): Pick<TileJob, 'axisOf' | 'layersAt'> {
+  const byId = new Map(starts.map((start) => [start.id, start]));
+  return {
+    axisOf: (outlet): Point => {
+      const start = byId.get(outlet);
+      return start === undefined ? [0, 0] : start.kind === 'point' ? start.at : start.from;
+    },
+    layersAt: (outlet, plane: Plane) => {
+      const start = byId.get(outlet);
+      return start === undefined ? [[plane.gx, plane.gy]] : layersOfPlane(start.pattern, plane);
+    },
+  };
+}
+
+/** The boards of a built plan. */
+export const boardsOf = ({ thickness, starts, baseIn }: Built, catalogue: Catalogue): Tiling =>
+  tile({ patches: thickness, catalogue, baseIn, ...startsForTiling(starts) });

@@ -1,0 +1,87 @@
+import type { Ring } from '../roof.ts';
+
+/** A cut piece as it lies on its board: u up the slope from the low edge, w along the level side, in ft. */
+export interface CutPiece {
+  outlines: readonly Ring[];
+}
+
+const STEPS = 16;
+/** Two saw cuts part pieces that share a board. */
+const KERF_FT = 1 / 96;
+/** Lines with more cut pieces than this are matched within their first pieces only. */
+const MOST_MATCHED = 400;
+
+/** Reach of a piece along the level side at each step up the slope. */
+interface Profile {
+  from: Float64Array;
+  to: Float64Array;
+  widthFt: number;
+}
+
+function profileOf({ outlines }: CutPiece, runFt: number): Profile {
+  const from = new Float64Array(STEPS + 1).fill(Number.POSITIVE_INFINITY);
+  const to = new Float64Array(STEPS + 1).fill(Number.NEGATIVE_INFINITY);
+  const stepFt = runFt / STEPS;
+  for (const ring of outlines) {
+    ring.forEach(([u0, w0], i) => {
+      const [u1, w1] = ring[(i + 1) % ring.length];
+      const [first, last] = [Math.min(u0, u1), Math.max(u0, u1)];
+      // One step beyond on both sides: a corner between two steps counts at both.
+      for (let k = Math.floor(first / stepFt + 1e-6); k <= Math.ceil(last / stepFt - 1e-6); k++) {
+        if (k < 0 || k > STEPS) continue;
+        const t = last - first < 1e-9 ? 0 : Math.min(1, Math.max(0, (k * stepFt - u0) / (u1 - u0)));
+        const ws = last - first < 1e-9 ? [w0, w1] : [w0 + t * (w1 - w0)];
+        for (const w of ws) {
+          from[k] = Math.min(from[k], w);
+          to[k] = Math.max(to[k], w);
+        }
+      }
+    });
+  }
+  const left = Math.min(...from);
+  const right = Math.max(...to);
+  return { from: from.map((w) => w - left), to: to.map((w) => w - left), widthFt: right - left };
+}
+
+const turnedOver = ({ from, to, widthFt }: Profile): Profile => ({
+  from: to.map((w) => widthFt - w),
+  to: from.map((w) => widthFt - w),
+  widthFt,
+});
+
+/** How far along a board a piece must move to clear what lies on it already. */
+function shiftFt(taken: Float64Array, { from }: Profile): number {
+  let shift = 0;
+  for (let k = 0; k <= STEPS; k++) {
+    if (Number.isFinite(from[k]) && taken[k] > 0) shift = Math.max(shift, taken[k] + KERF_FT - from[k]);
+  }
+  return shift;
+}
+
+/**
+ * Boards that cut pieces of one thickness would save if every offcut were used again. A tapered piece can only move along
+ * its level side or be turned over: both keep its low edge low.
+ * @returns pieces less the boards on which they fit, first fit, widest first: a board or two off the best
+ */
+export function boardsSaved(pieces: readonly CutPiece[], runFt: number, widthFt: number): number {
+  const matched = pieces.slice(0, MOST_MATCHED).map((piece) => profileOf(piece, runFt));
+  matched.sort((a, b) => b.widthFt - a.widthFt);
+  const boards: Float64Array[] = [];
+  for (const piece of matched) {
+    const ways = [piece, turnedOver(piece)];
+    const fits = boards.some((taken) =>
+      ways.some((way) => {
+        const shift = shiftFt(taken, way);
+        if (shift + way.widthFt > widthFt + 1e-6) return false;
+        for (let k = 0; k <= STEPS; k++)
+          if (Number.isFinite(way.to[k])) taken[k] = Math.max(taken[k], way.to[k] + shift);
+        return true;
+      }),
+    );
+    if (fits) continue;
+    const taken = new Float64Array(STEPS + 1);
+    for (let k = 0; k <= STEPS; k++) if (Number.isFinite(piece.to[k])) taken[k] = piece.to[k];
+    boards.push(taken);
+  }
+  return matched.length - boards.length;
+}
