@@ -161,8 +161,12 @@ describe('C04: what is said', () => {
     });
   });
 
-  it('boards laid to that drain on the sag still pond', () => {
+  it('boards laid to that drain on the sag still pond: what is offered there is filled first', () => {
+    const [ground] = groundsOf(c04.site);
+    const bare = build(c04.site, { ...plan([]), outlets: c04.roof.outlets }, 0.25, 0, ground);
+    expect(bare.judgement.ponds[0].greatestDepthIn).toBeCloseTo(0.75, 6);
     const there = c04.answer.layouts.find(({ id }) => id === 'existing-outlets');
-    expect(there?.rejected?.why).toContain('water would still stand');
+    expect(there?.ponds).toEqual([]);
+    expect(there?.levellingBoardFt).toBeGreaterThan(1000);
   });
 });

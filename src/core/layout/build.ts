@@ -1,14 +1,16 @@
 import { coverBoard } from '../../../reference/insulation.ts';
 import { type Judgement, judge } from '../drainage/judge.ts';
 import type { Section } from '../geometry/section.ts';
-import { waysOut } from '../site/offers.ts';
+import { type WaysOut, waysOut } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
-import { meshOf } from '../surface/mesh.ts';
+import { type FillRule, leastPathFill } from '../surface/least-path-fill.ts';
+import { meshOf, type SurfaceMesh } from '../surface/mesh.ts';
 import { laidOn, type Patch, raisedBy } from '../surface/patch.ts';
 import { envelope } from '../taper/envelope.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
-import type { BoardGround } from './ground.ts';
+import { type BoardGround, filledGround } from './ground.ts';
 import { type LayoutPlan, startsOf } from './plan.ts';
+import { momentsOf } from './thermal.ts';
 
 /** A plan turned into a surface and judged. */
 export interface Built {
@@ -23,6 +25,9 @@ export interface Built {
   judgement: Judgement;
 }
 
+const waysOf = (site: Site, plan: LayoutPlan, mesh: SurfaceMesh): WaysOut =>
+  waysOut(site, mesh, { outlets: plan.outlets, opened: new Set(plan.edges.map(({ id }) => id)) });
+
 /** Builds the finished surface (ground, boards, cover board) and floods it. */
 export function build(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn: number, ground: BoardGround): Built {
   const starts = startsOf(site, plan, slopeInPerFt, baseIn);
@@ -30,10 +35,7 @@ export function build(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn
   const finished = raisedBy(laidOn(ground.patches, thickness), coverBoard.thicknessIn);
   const points = starts.flatMap((start) => (start.kind === 'point' ? [start.at] : []));
   const mesh = meshOf(finished, points);
-  const { offers, openAt } = waysOut(site, mesh, {
-    outlets: plan.outlets,
-    opened: new Set(plan.edges.map(({ id }) => id)),
-  });
+  const { offers, openAt } = waysOf(site, plan, mesh);
   return {
     plan,
     slopeInPerFt,
@@ -45,3 +47,30 @@ export function build(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn
     judgement: judge(mesh, offers, openAt),
   };
 }
+
+/**
+ * The same plan with the base filled by the least-path rule under the boards, and judged again.
+ * @returns null where no fill helps: nothing is too flat, or a part has no way out
+ */
+export function filled(site: Site, built: Built, rule: FillRule): Built | null {
+  const { plan, judgement } = built;
+  const { offers, openAt } = waysOf(site, plan, judgement.mesh);
+  const primary = plan.outlets.filter(({ role, working }) => role === 'primary' && working);
+  const leads = new Set([...primary, ...plan.edges].map(({ id }) => id));
+  const ways = {
+    offers: offers.filter(({ outlet }) => leads.has(outlet)),
+    isOpen: (slot: number): boolean => openAt(slot) !== null,
+  };
+  const fill = leastPathFill(judgement.mesh, ways, rule);
+  if (fill === null) return null;
+  return { ...built, ground: filledGround(built.ground, fill), judgement: judge(fill.surface, offers, openAt) };
+}
+
+/** Fill and boards over the base: what the heights at walls and doors have to bear, less the cover board. */
+export function overBase({ ground, thickness }: Pick<Built, 'ground' | 'thickness'>): readonly Patch[] {
+  return ground.fill.length === 0 ? thickness : laidOn(ground.fill, thickness);
+}
+
+/** Board feet of everything under the cover board, fill and boards. */
+export const builtBoardFt = ({ thickness, ground }: Pick<Built, 'ground' | 'thickness'>): number =>
+  momentsOf(thickness).boardFt + ground.levellingBoardFt;

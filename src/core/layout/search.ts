@@ -2,12 +2,15 @@ import { taperGroups } from '../../../reference/boards.ts';
 import { slopeInPerFt } from '../geometry/plane.ts';
 import type { Layout } from '../report/types.ts';
 import type { Site } from '../site/site.ts';
-import { type Built, build } from './build.ts';
+import { type Built, build, builtBoardFt, filled, overBase } from './build.ts';
 import { buildUpAt, faceRule, heightRejection, usesOf, waterRejection } from './check.ts';
-import { groundsOf } from './ground.ts';
+import { asRead, type BoardGround, deadLevel, groundsOf } from './ground.ts';
 import { openParts } from './open-parts.ts';
 import type { LayoutPlan } from './plan.ts';
 import { type LayoutContext, layoutReport } from './report.ts';
+
+/** Steeper boards than this are for crickets. */
+const STEEPEST_IN_PER_FT = 0.5;
 
 const slopes = taperGroups.map((group) => group.slopeInPerFt);
 
@@ -17,32 +20,69 @@ function slopesFor(
   patches: readonly { plane: { atOriginIn: number; gx: number; gy: number } }[],
 ): number[] {
   const own = Math.max(...patches.map(({ plane }) => slopeInPerFt(plane)));
-  return slopes.filter((slope) => slope + own >= faceRule(site) - 1e-9 && slope <= 0.5);
+  return slopes.filter((slope) => slope + own >= faceRule(site) - 1e-9 && slope <= STEEPEST_IN_PER_FT);
 }
 
-/** A ground that levelling would make better. */
-const isUneven = ({ measured }: Site): boolean => measured.readings.length > 0 || measured.sag !== undefined;
+/** Fill never asks for more than this along the ways of the water: common practice for a slow but certain fall. */
+const FILL_WAY_IN_PER_FT = 0.125;
+
+/** A simpler ground is kept unless a more laborious one saves more than this share: common practice, no source. */
+const WORTH_MORE_WORK = 0.1;
+
+/** Tried slopes on one ground: the gentlest that passes, else the one nearest to the rule. */
+function gentlest(
+  site: Site,
+  plan: LayoutPlan,
+  ground: BoardGround,
+  steepest: number,
+): { built: Built; passes: boolean } {
+  const rule = site.given.faceInPerFt;
+  let last: Built | null = null;
+  for (const slope of slopesFor(site, ground.patches)) {
+    if (slope > steepest + 1e-9) break;
+    const built = build(site, plan, slope, 0, ground);
+    if (waterRejection(site, built) === null) return { built, passes: true };
+    if (last === null || Math.abs(slope - rule) <= Math.abs(last.slopeInPerFt - rule)) last = built;
+  }
+  return { built: last ?? build(site, plan, rule, 0, ground), passes: false };
+}
+
+/** The base filled only where the boards alone would not carry the water away. */
+function filledVariant(site: Site, plain: Built): Built | null {
+  const { faceInPerFt, valleyInPerFt, strict } = site.given;
+  const face = faceRule(site);
+  const wayInPerFt = strict ? faceInPerFt : Math.min(FILL_WAY_IN_PER_FT, valleyInPerFt, face);
+  const one = filled(site, plain, { wayInPerFt, faceInPerFt: face });
+  return one !== null && waterRejection(site, one) === null ? one : null;
+}
+
+/** Grounds that a crew could make of the base, the simplest first. */
+function otherGrounds(site: Site): BoardGround[] {
+  const others = groundsOf(site).slice(1);
+  const sloped = site.base.some(({ plane }) => slopeInPerFt(plane) > 1e-9);
+  return others.length > 0 || !sloped ? others : [deadLevel(site)];
+}
 
 /**
  * The gentlest boards and the simplest ground with which a plan drains in both senses.
- * Where nothing drains, the attempt at 1/4 in per ft on the last ground is given back, so that the reason can be told.
+ * Where the boards on the base as read do not do it at the slope of the rule, steeper boards, levelling and fill by the
+ * least-path rule are tried; the one with the least board and fill is taken, a simpler one where it costs little more.
+ * Where nothing drains, the attempt nearest to the rule is given back, so that the reason can be told.
  */
 export function buildPlan(site: Site, plan: LayoutPlan): Built {
-  let last: Built | null = null;
-  for (const ground of groundsOf(site)) {
-    for (const slope of slopesFor(site, ground.patches)) {
-      // Laid as read, steep boards would only pay for what levelling does better.
-      if (ground.how === 'as-read' && isUneven(site) && slope > site.given.faceInPerFt) break;
-      const built = build(site, plan, slope, 0, ground);
-      if (waterRejection(site, built) === null) return built;
-      if (
-        last === null ||
-        Math.abs(slope - site.given.faceInPerFt) <= Math.abs(last.slopeInPerFt - site.given.faceInPerFt)
-      )
-        last = built;
-    }
-  }
-  return last ?? build(site, plan, site.given.faceInPerFt, 0, groundsOf(site)[0]);
+  const rule = site.given.faceInPerFt;
+  const plain = gentlest(site, plan, asRead(site), rule);
+  if (plain.passes) return plain.built;
+  // On readings steep boards would only pay for what levelling does better.
+  const uneven = site.measured.readings.length > 0 || site.measured.sag !== undefined;
+  const tries = [
+    ...(uneven ? [] : [gentlest(site, plan, asRead(site), STEEPEST_IN_PER_FT)]),
+    ...otherGrounds(site).map((ground) => gentlest(site, plan, ground, STEEPEST_IN_PER_FT)),
+  ];
+  const fill = filledVariant(site, plain.built);
+  const passing = [...tries.filter(({ passes }) => passes).map(({ built }) => built), ...(fill === null ? [] : [fill])];
+  if (passing.length === 0) return tries.at(-1)?.built ?? plain.built;
+  return passing.reduce((best, one) => (builtBoardFt(one) < builtBoardFt(best) * (1 - WORTH_MORE_WORK) ? one : best));
 }
 
 /** The next steeper boards, where they lift the valleys of a plan to a better grade. */
@@ -64,7 +104,7 @@ function steeperVariant(context: LayoutContext, built: Built): Built | null {
 /** A gentler taper that only a re-roof exception would allow, when the full one does not fit under the heights. */
 function gentlerVariant(context: LayoutContext, built: Built): Built | null {
   const { site, limits } = context;
-  if (heightRejection(usesOf(site, limits, buildUpAt(built.thickness))) === null) return null;
+  if (heightRejection(usesOf(site, limits, buildUpAt(overBase(built)))) === null) return null;
   const next = slopes.filter((slope) => slope < built.slopeInPerFt - 1e-9 && slope >= 0.125).pop();
   if (next === undefined) return null;
   const plan: LayoutPlan = {

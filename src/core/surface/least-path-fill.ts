@@ -20,7 +20,12 @@ export interface SurfaceFill {
   areaSqFt: number;
   /** Triangles that are raised. */
   rings: readonly Ring[];
-  slopeInPerFt: number;
+}
+
+/** Least slope of ways, valleys and wall lines, and of planes. */
+export interface FillRule {
+  wayInPerFt: number;
+  faceInPerFt: number;
 }
 
 interface Ways {
@@ -71,68 +76,66 @@ function raisedPlane(mesh: SurfaceMesh, t: number, z: Float64Array): Plane | nul
 /** The same surface with other heights; planes that are not raised stay as they are. */
 function withHeights(mesh: SurfaceMesh, z: Float64Array): { surface: SurfaceMesh; raised: (Plane | null)[] } {
   const raised = mesh.patch.map((_, t) => raisedPlane(mesh, t, z));
-  const patch = mesh.patch.map((own, t) => {
+  const patch = mesh.patch.map(({ plane, outlet }, t): Patch => {
     const by = raised[t];
-    return by === null ? own : { ...own, plane: addPlanes(own.plane, by) };
+    const ring = cornersOf(mesh, t).map((id) => mesh.points[id]);
+    return { ring, plane: by === null ? plane : addPlanes(plane, by), outlet };
   });
   return { surface: { ...mesh, z, patch }, raised };
 }
 
-/** Raises the ends of planes, valleys and wall lines that the fill left flatter than asked; false where none is. */
-function steepened(surface: SurfaceMesh, raised: readonly (Plane | null)[], ways: Ways, slope: number): boolean {
+/** Raises the high ends of planes, valleys and wall lines that are flatter than asked; false where none is. */
+function steepened(surface: SurfaceMesh, ways: Ways, { wayInPerFt, faceInPerFt }: FillRule): boolean {
   const { z, points, corners } = surface;
   const lowest = Float64Array.from(z);
   let changed = false;
-  const lift = (low: number, high: number): void => {
+  const lift = (low: number, high: number, slope: number): void => {
     const wanted = lowest[low] + slope * distanceFt(points[low], points[high]);
     if (z[high] >= wanted - 1e-9) return;
     z[high] = wanted;
     changed = true;
   };
-  const liftEdge = (a: number, b: number): void => (lowest[a] <= lowest[b] ? lift(a, b) : lift(b, a));
-  raised.forEach((by, t) => {
+  surface.patch.forEach(({ plane }, t) => {
+    if (slopeInPerFt(plane) >= faceInPerFt - SAME_SLOPE || isThin(cornersOf(surface, t).map((id) => points[id])))
+      return;
     const ids = [...cornersOf(surface, t)].sort((a, b) => lowest[a] - lowest[b]);
-    if (by === null || isThin(ids.map((id) => points[id]))) return;
-    if (slopeInPerFt(surface.patch[t].plane) < slope - SAME_SLOPE) lift(ids[0], ids[2]);
+    lift(ids[0], ids[2], faceInPerFt);
   });
   for (let slot = 0; slot < corners.length; slot++) {
     const twin = twinSlot(surface, slot);
-    const [t, u] = [Math.floor(slot / 3), Math.floor(twin / 3)];
-    if ((twin >= 0 && twin < slot) || (raised[t] === null && (twin < 0 || raised[u] === null))) continue;
-    if (twin < 0 && ways.isOpen(slot)) continue;
+    if (twin < 0 ? ways.isOpen(slot) : twin < slot) continue;
     const [a, b] = [corners[slot], corners[nextSlot(slot)]];
     const lengthFt = distanceFt(points[a], points[b]);
-    if (lengthFt < SHORT_FT || Math.abs(lowest[a] - lowest[b]) >= (slope - SAME_SLOPE) * lengthFt) continue;
+    if (lengthFt < SHORT_FT || Math.abs(lowest[a] - lowest[b]) >= (wayInPerFt - SAME_SLOPE) * lengthFt) continue;
     const gathers = runsAgainst(surface, slot) > 1e-6 && (twin < 0 || runsAgainst(surface, twin) > 1e-6);
-    if (gathers) liftEdge(a, b);
+    if (gathers) lift(...(lowest[a] <= lowest[b] ? ([a, b] as const) : ([b, a] as const)), wayInPerFt);
   }
   return changed;
 }
 
 /**
  * Fill by the least-path rule: a surface raised only where needed, so that every way to an outlet falls at least a slope,
- * and every plane, valley and wall line of the raised part too.
+ * every valley and wall line too, and every plane at least another.
  * @param ways outlets (never the spills over walls) and the open edges
  * @returns null where some part reaches no outlet, or where nothing needs to be raised
  * Source: as `leastPathHeights`; ways run along the edges of the surface, so the fill is never too little.
  */
-export function leastPathFill(mesh: SurfaceMesh, ways: Ways, slope: number): SurfaceFill | null {
+export function leastPathFill(mesh: SurfaceMesh, ways: Ways, rule: FillRule): SurfaceFill | null {
   const net = meshNet(mesh);
   const starts = ways.offers.map(({ vertex, levelIn }) => ({ place: vertex, levelIn }));
-  let z = leastPathHeights(net, mesh.z, starts, slope);
+  let z = leastPathHeights(net, mesh.z, starts, rule.wayInPerFt);
   if (z.some((height) => height === Number.POSITIVE_INFINITY)) return null;
   let filled = withHeights(mesh, z);
-  for (let round = 0; round < MOST_ROUNDS && steepened(filled.surface, filled.raised, ways, slope); round++) {
-    z = leastPathHeights(net, filled.surface.z, starts, slope);
+  for (let round = 0; round < MOST_ROUNDS && steepened(filled.surface, ways, rule); round++) {
+    z = leastPathHeights(net, filled.surface.z, starts, rule.wayInPerFt);
     filled = withHeights(mesh, z);
   }
-  return summed(mesh, filled, slope);
+  return summed(mesh, filled);
 }
 
 function summed(
   mesh: SurfaceMesh,
   { surface, raised }: { surface: SurfaceMesh; raised: readonly (Plane | null)[] },
-  slope: number,
 ): SurfaceFill | null {
   const fill = { boardFt: 0, greatestIn: 0, greatestAt: mesh.points[0], areaSqFt: 0, rings: [] as Ring[] };
   const thickness = raised.map((by, t): Patch => {
@@ -149,5 +152,5 @@ function summed(
     }
     return { ring, plane: by, outlet: '' };
   });
-  return fill.greatestIn < RAISED_IN ? null : { ...fill, surface, thickness, slopeInPerFt: slope };
+  return fill.greatestIn < RAISED_IN ? null : { ...fill, surface, thickness };
 }
