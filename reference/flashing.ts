@@ -14,3 +14,11 @@ export const leastFlashing = {
   at: 'trade association curb and wall details',
   grade: 'practice',
 } as const satisfies FlashingRow;
+
+/** How far the sheet runs up under the shingles beyond what the new roof buries; more where ice is expected. */
+export const shingleRunUp = {
+  heightIn: 18,
+  source: 'practice',
+  at: 'tie-in under shingles',
+  grade: 'practice',
+} as const satisfies FlashingRow;

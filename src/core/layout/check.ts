@@ -39,7 +39,8 @@ export interface LimitUse {
 
 const STEPS = 24;
 
-function spotsOf(site: Site, limit: Limit): { p: Point; t: number }[] {
+/** Spots at which a limit is held against the build-up, with their share of the way along a stretch. */
+export function spotsOf(site: Site, limit: Limit): { p: Point; t: number }[] {
   const curb = site.roof.curbs.find(({ id }) => limit.id === `curb-${id}`);
   if (curb !== undefined) return curb.outline.map((p) => ({ p, t: 0 }));
   const { to } = limit;

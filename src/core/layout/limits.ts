@@ -9,7 +9,9 @@ import type { Curb, Edge, Opening, Point } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import { onSide, type SiteEdge, sideLengthFt, valueAlong } from '../site/edges.ts';
 import { outletPoint, type Site } from '../site/site.ts';
-import { labelR } from './thermal.ts';
+import { LOW_EDGE_IN } from './plan.ts';
+import { type RunToLimit, runToLimit } from './run-to-limit.ts';
+import { labelLaw } from './thermal.ts';
 
 /** A height that the new roof must respect, at a stretch or a spot. */
 export interface Limit extends Budget {
@@ -40,6 +42,13 @@ interface Draft {
 /** How high the old surface stands above what the boards lie on. */
 const liftIn = (site: Site): number => (site.roof.existing.readOn === 'deck' ? 0 : site.given.removedIn);
 
+/** Height of a limit above the file's height zero. */
+const topIn = (site: Site, at: Point, heightIn: number): number => site.measured.at(at) + heightIn;
+
+/** How far the thinnest taper may run toward a place; not asked of what stands free on the roof. */
+const runOf = (site: Site, kind: Budget['kind'], boardsIn: number): RunToLimit | null =>
+  kind === 'pipe' || kind === 'overflow' ? null : runToLimit(boardsIn, LOW_EDGE_IN, site.given.faceInPerFt);
+
 function finished(site: Site, draft: Draft): Limit {
   const lift = liftIn(site);
   const { heightsIn, clearIn, source, ...rest } = draft;
@@ -57,7 +66,12 @@ function finished(site: Site, draft: Draft): Limit {
     boardsIn,
     // What a pipe or an inlet allows says nothing about the R of a roof.
     rAvailable:
-      boardsIn === null || kind === 'pipe' || kind === 'overflow' ? null : labelR(Math.max(0, boardsIn)) + coverBoard.r,
+      boardsIn === null || kind === 'pipe' || kind === 'overflow'
+        ? null
+        : labelLaw.rIn(Math.max(0, boardsIn), Math.max(0, boardsIn)) + coverBoard.r,
+    topsIn:
+      heightsIn === null ? null : [topIn(site, rest.at, heightsIn[0]), topIn(site, rest.to ?? rest.at, heightsIn[1])],
+    run: boardsIn === null ? null : runOf(site, kind, boardsIn),
     source: source === null ? null : sourceNote(source),
   };
 }

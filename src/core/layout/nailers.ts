@@ -1,9 +1,16 @@
 import { nextSlot } from '../geometry/triangulation.ts';
-import { distanceFt } from '../geometry/vector.ts';
+import { distanceFt, toSegment } from '../geometry/vector.ts';
 import type { NailerPiece } from '../report/types.ts';
 import type { Point } from '../roof.ts';
+import type { SiteEdge } from '../site/edges.ts';
 import type { Site } from '../site/site.ts';
 import type { Built } from './build.ts';
+
+/** The pieces that lie along an edge. */
+export const nailersOn = <T extends Pick<NailerPiece, 'from' | 'to'>>(
+  nailers: readonly T[],
+  { from, to }: Pick<SiteEdge, 'from' | 'to'>,
+): T[] => nailers.filter((nailer) => [nailer.from, nailer.to].every((p) => toSegment(p, from, to).distanceFt < 1e-2));
 
 /** Wood at the edges: its height at both ends of every straight stretch. */
 export function nailersOf(site: Site, built: Built, buildUp: (p: Point) => number | null): NailerPiece[] {

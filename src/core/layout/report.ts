@@ -23,6 +23,7 @@ import type { EnergyTarget } from './energy-target.ts';
 import { facetsOf } from './facets.ts';
 import type { Limit } from './limits.ts';
 import { nailersOf } from './nailers.ts';
+import { newHeightsOf } from './new-heights.ts';
 import { momentsOf } from './thermal.ts';
 
 const FACET_LEAST_SQ_FT = 0.05;
@@ -115,6 +116,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     roomIn: roomOf(uses),
   });
   const [label] = thermal.bases;
+  const nailers = nailersOf(site, built, buildUp);
   const rejected: Rejection | null =
     plan.barred === null
       ? (waterRejection(site, built) ?? heightRejection(uses))
@@ -158,7 +160,8 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     ...tiling,
     boardWork,
     checkPoints: checkPointsOf(site, built),
-    nailers: nailersOf(site, built, buildUp),
+    nailers,
+    newHeights: newHeightsOf(site, limits, buildUp, nailers),
     cornerHeights: site.outline.flatMap((at) => {
       const thicknessIn = buildUp(at);
       const vertex = judgement.mesh.points.findIndex((p) => distanceFt(p, at) < 1e-3);

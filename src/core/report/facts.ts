@@ -1,6 +1,7 @@
 import { coverBoard } from '../../../reference/insulation.ts';
 import { reRoofSlopeException } from '../drainage/slope-rule.ts';
 import { distanceFt, toSegment } from '../geometry/vector.ts';
+import { nailersOn } from '../layout/nailers.ts';
 import type { AttachmentChoice } from '../membrane/attachment.ts';
 import type { MembraneFacts } from '../membrane/facts.ts';
 import type { EdgeKind, Roof } from '../roof.ts';
@@ -69,10 +70,7 @@ const OPEN_AIR: ReadonlySet<EdgeKind> = new Set(['gutter', 'drip', 'rake', 'para
 
 function safetyEdges(site: Site, layout: Layout | null): SafetyEdge[] {
   return site.edges.map(({ edge, label, from, to }) => {
-    const on =
-      layout?.nailers.filter((nailer) =>
-        [nailer.from, nailer.to].every((p) => toSegment(p, from, to).distanceFt < 1e-2),
-      ) ?? [];
+    const on = nailersOn(layout?.nailers ?? [], { from, to });
     const newBuildUpIn = on.length === 0 ? null : Math.max(...on.flatMap(({ startIn, endIn }) => [startIn, endIn]));
     return {
       label,

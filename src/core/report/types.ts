@@ -259,6 +259,10 @@ export interface Budget {
   boardsIn: number | null;
   /** R which that thickness gives. */
   rAvailable: number | null;
+  /** Height of the limit at its two ends above the file's height zero. */
+  topsIn?: readonly [start: number, end: number] | null;
+  /** How far a taper may run toward it before it is reached; null = height not known, or it stands free on the roof. */
+  run?: { startIn: number; slopeInPerFt: number; riseIn: number; runFt: number } | null;
   /** `stop`: must hold, a layout that breaks it is rejected. `raise`: can be raised (curb, pipe), listed as work. */
   hardness: 'stop' | 'raise';
   source: SourceNote | null;
@@ -420,6 +424,40 @@ export interface WorkPart {
   damIn: number;
 }
 
+/** Every height that a layout changes. Heights in above the bare deck unless said otherwise. */
+export interface NewHeights {
+  /** Curbs, pipes and overflow inlets: how high each must stand now. */
+  raised: readonly {
+    id: string;
+    where: string;
+    kind: Budget['kind'];
+    clearIn: number;
+    nowIn: number | null;
+    neededIn: number;
+    raiseIn: number | null;
+  }[];
+  /** Parapets over the surface that is walked on, at their lowest, before and after; whether they are high enough to guard. */
+  parapets: readonly {
+    where: string;
+    nowIn: number | null;
+    newIn: number | null;
+    guardNow: boolean | null;
+    guardNew: boolean | null;
+    guardIn: number;
+  }[];
+  /** What the build-up buries of a shingled slope, level and along it, and how much to strip with the run-up. */
+  tieIns: readonly {
+    where: string;
+    pitchIn12: number | null;
+    buildUpIn: number;
+    levelIn: number | null;
+    alongIn: number | null;
+    stripIn: number | null;
+  }[];
+  /** Face of the edge metal at the low and the high end of each open edge. */
+  faces: readonly { edge: string; lowIn: number; highIn: number }[];
+}
+
 export interface Rejection {
   where: string;
   neededIn: number | null;
@@ -513,6 +551,8 @@ export interface Layout {
   baseForTargetFits: boolean | null;
   /** R on three bases and the checks of the energy code. */
   thermal?: ThermalReport;
+  /** Curbs, parapets, tie-ins and edge metal after it. */
+  newHeights?: NewHeights;
   facets: readonly FacetReport[];
   creases: readonly CreaseReport[];
   arrows: readonly FlowArrow[];

@@ -1,7 +1,7 @@
 import { exposedDeckLimit, panelLimits } from '../../../reference/membranes/limits.ts';
 import type { Cited } from '../../../reference/sources.ts';
 import { type DeckHold, deckHolds } from '../../../reference/takeoff/fasteners.ts';
-import { toSegment } from '../geometry/vector.ts';
+import { nailersOn } from '../layout/nailers.ts';
 import type { AttachmentChoice } from '../membrane/attachment.ts';
 import { type Membrane, type MembraneId, membraneOf } from '../membrane/options.ts';
 import type { Layout, NailerPiece } from '../report/types.ts';
@@ -61,9 +61,7 @@ const uses: Record<EdgeKind, EdgeUse> = {
 function edgeRuns(site: Site, layout: Layout): EdgeRun[] {
   const opened = new Set(layout.outlets.filter(({ kind }) => kind === 'edge').map(({ id }) => id));
   return site.edges.map((edge) => {
-    const nailers = layout.nailers.filter((nailer) =>
-      [nailer.from, nailer.to].every((p) => toSegment(p, edge.from, edge.to).distanceFt < 1e-2),
-    );
+    const nailers = nailersOn(layout.nailers, edge);
     const heights = nailers.flatMap(({ startIn, endIn }) => [startIn, endIn]);
     const open = isOpenEdge(edge) || opened.has(edge.id);
     return {

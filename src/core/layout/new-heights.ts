@@ -1,0 +1,110 @@
+import { shingleRunUp } from '../../../reference/flashing.ts';
+import { safetyLimits } from '../../../reference/safety/limits.ts';
+import type { NailerPiece, NewHeights } from '../report/types.ts';
+import type { Edge, Point } from '../roof.ts';
+import { isHighEnough, parapetIn } from '../safety/edges.ts';
+import type { SafetyEdge } from '../safety/facts.ts';
+import type { SiteEdge } from '../site/edges.ts';
+import type { Site } from '../site/site.ts';
+import { faceIn } from '../takeoff/edges.ts';
+import { spotsOf } from './check.ts';
+import type { Limit } from './limits.ts';
+import { nailersOn } from './nailers.ts';
+import { buriedIn } from './run-to-limit.ts';
+
+/** What can be raised, and is a thing of its own: not an edge. */
+const SPOTS: ReadonlySet<Limit['kind']> = new Set(['curb', 'pipe', 'overflow']);
+const METAL: ReadonlySet<Edge['kind']> = new Set(['gutter', 'drip', 'rake', 'roof-below', 'box-gutter']);
+
+/** Heights over the base at which curbs, pipes and overflow inlets must stand, those of unknown height too. */
+function raised(site: Site, limits: readonly Limit[], buildUp: (p: Point) => number | null): NewHeights['raised'] {
+  return limits
+    .filter(({ kind }) => SPOTS.has(kind))
+    .flatMap((limit) => {
+      const used = spotsOf(site, limit).flatMap(({ p }) => buildUp(p) ?? []);
+      if (used.length === 0) return [];
+      const neededIn = Math.max(...used) + limit.clearIn;
+      const { id, where, kind, clearIn, heightIn: nowIn } = limit;
+      return [
+        { id, where, kind, clearIn, nowIn, neededIn, raiseIn: nowIn === null ? null : Math.max(0, neededIn - nowIn) },
+      ];
+    });
+}
+
+interface EdgeUse {
+  site: SiteEdge;
+  lowIn: number;
+  highIn: number;
+}
+
+function edgeUses(site: Site, nailers: readonly NailerPiece[]): EdgeUse[] {
+  return site.edges.flatMap((edge) => {
+    const ends = nailersOn(nailers, edge).flatMap(({ startIn, endIn }) => [startIn, endIn]);
+    return ends.length === 0 ? [] : [{ site: edge, lowIn: Math.min(...ends), highIn: Math.max(...ends) }];
+  });
+}
+
+/** Parapets before and after: one that loses height may no longer be a guard. */
+function parapets(site: Site, uses: readonly EdgeUse[]): NewHeights['parapets'] {
+  return uses
+    .filter(({ site: { edge } }) => edge.kind === 'parapet')
+    .map(({ site: { label, edge }, highIn }) => {
+      const safety: SafetyEdge = {
+        label,
+        kind: 'parapet',
+        dropFt: site.given.heightFt,
+        parapetIn: edge.topIn === null ? null : Math.min(...edge.topIn),
+        oldBuildUpIn: site.given.buildUpIn,
+        newBuildUpIn: highIn,
+      };
+      const newIn = parapetIn(safety, 'finished');
+      return {
+        where: label,
+        nowIn: safety.parapetIn,
+        newIn,
+        guardNow: safety.parapetIn === null ? null : isHighEnough(safety, 'as-is'),
+        guardNew: newIn === null ? null : isHighEnough(safety, 'finished'),
+        guardIn: safetyLimits.guardIn.value,
+      };
+    });
+}
+
+function tieIns(uses: readonly EdgeUse[]): NewHeights['tieIns'] {
+  return uses
+    .filter(({ site: { edge } }) => edge.kind === 'shingles-above')
+    .map(({ site: { label, edge }, highIn }) => {
+      const pitchIn12 = edge.pitchIn12;
+      const buried = pitchIn12 === null ? null : buriedIn(highIn, pitchIn12);
+      return {
+        where: label,
+        pitchIn12,
+        buildUpIn: highIn,
+        levelIn: buried?.levelIn ?? null,
+        alongIn: buried?.alongIn ?? null,
+        stripIn: buried === null ? null : buried.alongIn + shingleRunUp.heightIn,
+      };
+    });
+}
+
+/** Every height that the new roof changes: what is raised, parapets as guards, tie-ins, faces of the edge metal. */
+export function newHeightsOf(
+  site: Site,
+  limits: readonly Limit[],
+  buildUp: (p: Point) => number | null,
+  nailers: readonly NailerPiece[],
+): NewHeights {
+  const uses = edgeUses(site, nailers);
+  const deckIn = site.given.deckThicknessIn;
+  return {
+    raised: raised(site, limits, buildUp),
+    parapets: parapets(site, uses),
+    tieIns: tieIns(uses),
+    faces: uses
+      .filter(({ site: { edge } }) => METAL.has(edge.kind))
+      .map(({ site: { label: edge }, lowIn, highIn }) => ({
+        edge,
+        lowIn: faceIn(lowIn, deckIn),
+        highIn: faceIn(highIn, deckIn),
+      })),
+  };
+}
