@@ -1,37 +1,89 @@
-import type { Section } from '../geometry/section.ts';
+import { heightIn } from '../geometry/plane.ts';
+import { buildSection, type Section } from '../geometry/section.ts';
+import type { Point } from '../roof.ts';
+import type { Site } from '../site/site.ts';
+import { laidOn, type Patch } from '../surface/patch.ts';
 import { envelope } from '../taper/envelope.ts';
-import { slopePattern } from '../taper/pattern.ts';
+import type { SlopePattern } from '../taper/pattern.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
+import { atLeast, finishedStarts, onGrid } from './bound-uneven.ts';
+import type { Built } from './build.ts';
+import { extrapolated, type Gradient, LEVEL_GRADIENT, type LeastBoards } from './many-sided.ts';
 import { momentsOf } from './thermal.ts';
 
-/** Rays of the two many-sided cones that stand for the round one. */
-const FEW_RAYS = 24;
-const MORE_RAYS = 48;
-
-function manySided(section: Section, starts: readonly TaperOutlet[], slopeInPerFt: number, count: number): number {
-  const rays = Array.from({ length: count }, (_, i) => ({ bearingDeg: (360 * i) / count, riseInPerFt: slopeInPerFt }));
-  const pattern = slopePattern(rays);
-  return momentsOf(
-    envelope(
-      section,
-      starts.map((start) => ({ ...start, pattern })),
-    ),
-  ).boardFt;
-}
-
 /**
- * Board feet of the lowest surface that falls at `slope` along every water path to the same outlets at the same levels.
- * A cone with n planes lies under the round one by a share that goes as 1/n^2: two of them give the round one, and how
- * far the extrapolation reaches is the error stated.
+ * Board feet of the lowest boards on a plane deck whose surface falls at `slope` along every water path to the same
+ * outlets at the same levels.
+ * @param starts levels are thicknesses over the deck
+ * @param deck slope of the deck; less than `slopeInPerFt`, so that the boards grow along every way
  * Source: eikonal lower bound; geodesic distance by the same corners as the taper itself.
  */
 export function coneBoardFt(
   section: Section,
   starts: readonly TaperOutlet[],
   slopeInPerFt: number,
-): { boardFt: number; errorBoardFt: number } {
-  const few = manySided(section, starts, slopeInPerFt, FEW_RAYS);
-  const more = manySided(section, starts, slopeInPerFt, MORE_RAYS);
-  const boardFt = (4 * more - few) / 3;
-  return { boardFt, errorBoardFt: Math.abs(boardFt - more) };
+  deck: Gradient = LEVEL_GRADIENT,
+): LeastBoards {
+  const measure = (pattern: SlopePattern): number =>
+    momentsOf(
+      envelope(
+        section,
+        starts.map((start) => ({ ...start, pattern })),
+      ),
+    ).boardFt;
+  return extrapolated(measure, slopeInPerFt, deck, starts);
+}
+
+/** The section with nothing but its own corners and the starts: the least surface needs no readings. */
+function bareSection(site: Site, starts: readonly TaperOutlet[]): Section {
+  const points = starts.flatMap((start): Point[] => (start.kind === 'point' ? [start.at] : [start.from, start.to]));
+  return buildSection(
+    site.outline,
+    site.roof.curbs.map(({ outline }) => outline),
+    points,
+  );
+}
+
+/** The slope of a base that is one plane; null where it is not. */
+function onePlane(base: readonly Patch[]): Gradient | null {
+  const first = base[0]?.plane;
+  if (first === undefined) return null;
+  const same = base.every(({ ring, plane }) =>
+    ring.every((p) => Math.abs(heightIn(plane, p) - heightIn(first, p)) < 1e-6),
+  );
+  return same ? { gx: first.gx, gy: first.gy } : null;
+}
+
+/**
+ * Board feet that no layout can do with less of, if water falls `slope` along every way to the same outlets at the same
+ * levels. On one plane the least surface itself; on any other deck the higher of that cone and the thinnest board, which
+ * is never too much, with the least-path rule on a grid for how much too little it may be.
+ * Source: eikonal lower bound; on decks of any shape the least over all ways of the greatest demand on each.
+ */
+export function leastBoards(
+  site: Site,
+  built: Pick<Built, 'starts' | 'ground' | 'thickness'>,
+  slope: number,
+): LeastBoards {
+  const { starts, ground, thickness } = built;
+  const plane = ground.how === 'as-read' ? onePlane(site.base) : null;
+  if (plane !== null && Math.hypot(plane.gx, plane.gy) < slope - 1e-6)
+    return coneBoardFt(bareSection(site, starts), starts, slope, plane);
+  const finished = finishedStarts(site.section, ground.patches, starts);
+  const section = bareSection(site, finished);
+  const leastIn = momentsOf(thickness).leastIn;
+  const below = site.base.map((patch) => ({
+    ...patch,
+    plane: { atOriginIn: -patch.plane.atOriginIn, gx: -patch.plane.gx, gy: -patch.plane.gy },
+  }));
+  const measure = (pattern: SlopePattern): number => {
+    const cone = envelope(
+      section,
+      finished.map((start) => ({ ...start, pattern })),
+    );
+    return atLeast(laidOn(below, cone), leastIn);
+  };
+  const cone = extrapolated(measure, slope, LEVEL_GRADIENT, starts);
+  const upper = onGrid(section, site.base, finished, slope, leastIn);
+  return { boardFt: cone.boardFt, errorBoardFt: cone.errorBoardFt + Math.max(0, upper - cone.boardFt) };
 }

@@ -1,4 +1,4 @@
-import { boxOf, distanceFt, isInside, orient } from '../geometry/vector.ts';
+import { type Box, boxOf, distanceFt, isInside, orient } from '../geometry/vector.ts';
 import type { Point, Ring } from '../roof.ts';
 import type { WayNet } from './least-path.ts';
 
@@ -6,6 +6,8 @@ import type { WayNet } from './least-path.ts';
 export interface GridNet extends WayNet {
   points: readonly Point[];
   stepFt: number;
+  /** Places whose cell has its middle in a box. */
+  within: (box: Box) => number[];
 }
 
 /** Ways from a cell to its neighbours: 4 along the axes, 8 with the diagonals, 16 with the knight's moves as well. */
@@ -22,9 +24,13 @@ const moves: readonly (readonly [number, number])[] = [
 ];
 
 function crosses(a: Point, b: Point, rings: readonly Ring[]): boolean {
+  const [minX, maxX] = [Math.min(a[0], b[0]), Math.max(a[0], b[0])];
+  const [minY, maxY] = [Math.min(a[1], b[1]), Math.max(a[1], b[1])];
   return rings.some((ring) =>
     ring.some((p, i) => {
       const q = ring[(i + 1) % ring.length];
+      if (Math.max(p[0], q[0]) < minX || Math.min(p[0], q[0]) > maxX) return false;
+      if (Math.max(p[1], q[1]) < minY || Math.min(p[1], q[1]) > maxY) return false;
       return orient(a, b, p) * orient(a, b, q) < 0 && orient(p, q, a) * orient(p, q, b) < 0;
     }),
   );
@@ -63,13 +69,26 @@ export function gridNet(rings: readonly Ring[], stepFt: number, neighbours: Neig
     }
     starts[v + 1] = list.length;
   });
-  return { points, stepFt, starts, list: Int32Array.from(list), lengthFt: Float64Array.from(lengths) };
+  const within = (box: Box): number[] => {
+    const places: number[] = [];
+    for (let j = Math.max(0, Math.floor((box.minY - minY) / stepFt - 0.5)); j < ny; j++) {
+      if (minY + (j + 0.5) * stepFt > box.maxY) break;
+      for (let i = Math.max(0, Math.floor((box.minX - minX) / stepFt - 0.5)); i < nx; i++) {
+        if (minX + (i + 0.5) * stepFt > box.maxX) break;
+        if (idOf[j * nx + i] >= 0) places.push(idOf[j * nx + i]);
+      }
+    }
+    return places;
+  };
+  return { points, stepFt, within, starts, list: Int32Array.from(list), lengthFt: Float64Array.from(lengths) };
 }
 
 /** Cells near a point with a straight way to it: where ways from that point enter the grid. */
 export function cellsNear(net: GridNet, rings: readonly Ring[], at: Point): { place: number; lengthFt: number }[] {
-  const near = net.points
-    .map((p, place) => ({ place, lengthFt: distanceFt(p, at) }))
-    .filter(({ lengthFt }) => lengthFt <= 2.3 * net.stepFt);
+  const reach = 2.3 * net.stepFt;
+  const [x, y] = at;
+  const near = net
+    .within({ minX: x - reach, maxX: x + reach, minY: y - reach, maxY: y + reach })
+    .map((place) => ({ place, lengthFt: distanceFt(net.points[place], at) }));
   return near.filter(({ place }) => !crosses(at, net.points[place], rings));
 }
