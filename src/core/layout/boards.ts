@@ -1,4 +1,6 @@
+import { area, slopeInWords } from '../../units/print.ts';
 import type { Plane } from '../geometry/plane.ts';
+import type { BoardWork, Rejection } from '../report/types.ts';
 import type { Point } from '../roof.ts';
 import type { Built } from './build.ts';
 import type { Catalogue } from './catalogue.ts';
@@ -23,3 +25,19 @@ export function startsForTiling(starts: Built['starts']): Pick<TileJob, 'axisOf'
 /** The boards of a built plan. */
 export const boardsOf = ({ thickness, starts, baseIn }: Built, catalogue: Catalogue): Tiling =>
   tile({ patches: thickness, catalogue, baseIn, ...startsForTiling(starts) });
+
+/** Less than this is trimmed in place. */
+const SCRAP_SQ_FT = 0.1;
+
+/** The largest plane that the supplier's boards do not make; null when all can be made. */
+export function boardRejection({ unmade }: Pick<BoardWork, 'unmade'>): Rejection | null {
+  const [worst] = unmade.filter(({ areaSqFt }) => areaSqFt > SCRAP_SQ_FT).sort((a, b) => b.areaSqFt - a.areaSqFt);
+  if (worst === undefined) return null;
+  return {
+    where: 'the boards',
+    neededIn: null,
+    availableIn: null,
+    why: `${area(worst.areaSqFt)} would need boards of ${slopeInWords(worst.slopeInPerFt)}: ${worst.why}`,
+    relax: 'Add the boards that the supplier can make to the list of boards, or take another layout.',
+  };
+}

@@ -88,10 +88,14 @@ export function boardLines(tiles: readonly Tile[], catalogue: Catalogue, baseIn:
 /** Flat stock under the bands, per layer thickness, by area. */
 export function fillLines(tiles: readonly Tile[], catalogue: Catalogue, baseIn: number): FillLine[] {
   const byThickness = new Map<number, number>();
-  for (const { band, areaSqFt, layer } of tiles) {
-    const base = layer === 0 ? (layersOf(catalogue, baseIn) ?? []) : [];
-    for (const thicknessIn of [...base, ...(layersOf(catalogue, band.fillIn) ?? [])])
+  const add = (fillIn: number, areaSqFt: number): void => {
+    for (const thicknessIn of layersOf(catalogue, fillIn) ?? [])
       byThickness.set(thicknessIn, (byThickness.get(thicknessIn) ?? 0) + areaSqFt);
+  };
+  for (const own of grouped(tiles, ({ band, layer }) => `${layer === 0}|${band.fillIn}`)) {
+    const areaSqFt = own.reduce((sum, tile) => sum + tile.areaSqFt, 0);
+    if (own[0].layer === 0) add(baseIn, areaSqFt);
+    add(own[0].band.fillIn, areaSqFt);
   }
   return [...byThickness]
     .sort(([a], [b]) => a - b)

@@ -5,8 +5,9 @@ import type { SiteEdge } from '../site/edges.ts';
 import { outletPoint, type Site } from '../site/site.ts';
 import { fourWay } from '../taper/pattern.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
+import { catalogueOf, startEdgeIn } from './catalogue.ts';
 
-/** The thinnest edge of a faced tapered board, in. */
+/** The thinnest edge of a faced tapered board, in, where the catalogue has no board of the slope. */
 export const LOW_EDGE_IN = 0.5;
 
 /** One idea for a taper, before it is built and judged. */
@@ -42,7 +43,7 @@ export function axisDeg(site: Site): number {
 /** Starts of the taper: every working primary outlet, at the low edge of a board or at its own floor if that is higher. */
 export function startsOf(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn: number): TaperOutlet[] {
   const turn = axisDeg(site);
-  const low = baseIn + LOW_EDGE_IN;
+  const low = baseIn + (startEdgeIn(catalogueOf(site.roof), slopeInPerFt) ?? LOW_EDGE_IN);
   const lift = site.roof.existing.readOn === 'deck' ? 0 : site.given.removedIn;
   const points = plan.outlets
     .filter((outlet) => outlet.role === 'primary' && outlet.working)

@@ -12,7 +12,7 @@ import { areaReports, arrowsOf, creaseReports, flatReports, pondReport } from '.
 import type { RuleSet } from '../rule-set.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
-import { boardsOf } from './boards.ts';
+import { boardRejection, boardsOf } from './boards.ts';
 import { coneBoardFt } from './bound.ts';
 import type { Built } from './build.ts';
 import { catalogueOf } from './catalogue.ts';
@@ -119,7 +119,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
   const nailers = nailersOf(site, built, buildUp);
   const rejected: Rejection | null =
     plan.barred === null
-      ? (waterRejection(site, built) ?? heightRejection(uses))
+      ? (waterRejection(site, built) ?? heightRejection(uses) ?? boardRejection(boardWork))
       : { where: plan.title, neededIn: null, availableIn: null, why: plan.barred, relax: null };
   const ways = { outlets: plan.outlets, opened: plan.newEdges };
   const enclosed = open.length === 0 && rejected === null;

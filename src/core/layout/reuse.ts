@@ -1,3 +1,4 @@
+import { signedAreaSqFt } from '../geometry/vector.ts';
 import type { Ring } from '../roof.ts';
 
 /** A cut piece as it lies on its board: u up the slope from the low edge, w along the level side, in ft. */
@@ -13,14 +14,14 @@ const MOST_MATCHED = 400;
 
 /** Reach of a piece along the level side at each step up the slope. */
 interface Profile {
-  from: Float64Array;
-  to: Float64Array;
+  from: number[];
+  to: number[];
   widthFt: number;
 }
 
 function profileOf({ outlines }: CutPiece, runFt: number): Profile {
-  const from = new Float64Array(STEPS + 1).fill(Number.POSITIVE_INFINITY);
-  const to = new Float64Array(STEPS + 1).fill(Number.NEGATIVE_INFINITY);
+  const from = new Array<number>(STEPS + 1).fill(Number.POSITIVE_INFINITY);
+  const to = new Array<number>(STEPS + 1).fill(Number.NEGATIVE_INFINITY);
   const stepFt = runFt / STEPS;
   for (const ring of outlines) {
     ring.forEach(([u0, w0], i) => {
@@ -49,13 +50,30 @@ const turnedOver = ({ from, to, widthFt }: Profile): Profile => ({
   widthFt,
 });
 
-/** How far along a board a piece must move to clear what lies on it already. */
-function shiftFt(taken: Float64Array, { from }: Profile): number {
+/** How far along a board a piece must move to clear what lies on it already; null where it would stand over the end. */
+function shiftFt(taken: number[], { from, widthFt }: Profile, boardFt: number): number | null {
+  const most = boardFt - widthFt + 1e-6;
+  if (most < 0) return null;
   let shift = 0;
-  for (let k = 0; k <= STEPS; k++) {
-    if (Number.isFinite(from[k]) && taken[k] > 0) shift = Math.max(shift, taken[k] + KERF_FT - from[k]);
+  // From the high edge down: most pieces have all of theirs.
+  for (let k = STEPS; k >= 0; k--) {
+    if (taken[k] === 0 || from[k] === Number.POSITIVE_INFINITY) continue;
+    const clear = taken[k] + KERF_FT - from[k];
+    if (clear > most) return null;
+    if (clear > shift) shift = clear;
   }
   return shift;
+}
+
+/** True for a rectangle across the whole board: nothing lies beside it. */
+function spansBoard(ring: Ring, runFt: number, widthFt: number): boolean {
+  if (ring.length !== 4) return false;
+  const us = ring.map(([u]) => u);
+  const ws = ring.map(([, w]) => w);
+  const heightFt = Math.max(...us) - Math.min(...us);
+  const lengthFt = Math.max(...ws) - Math.min(...ws);
+  const square = Math.abs(Math.abs(signedAreaSqFt(ring)) - heightFt * lengthFt) < 1e-6;
+  return square && lengthFt > widthFt - KERF_FT && heightFt <= runFt + KERF_FT;
 }
 
 /**
@@ -64,22 +82,26 @@ function shiftFt(taken: Float64Array, { from }: Profile): number {
  * @returns pieces less the boards on which they fit, first fit, widest first: a board or two off the best
  */
 export function boardsSaved(pieces: readonly CutPiece[], runFt: number, widthFt: number): number {
-  const matched = pieces.slice(0, MOST_MATCHED).map((piece) => profileOf(piece, runFt));
-  matched.sort((a, b) => b.widthFt - a.widthFt);
-  const boards: Float64Array[] = [];
+  const wide = (outlines: readonly Ring[]): boolean => outlines.some((ring) => spansBoard(ring, runFt, widthFt));
+  const matched = pieces
+    .filter(({ outlines }) => !wide(outlines))
+    .slice(0, MOST_MATCHED)
+    .map((piece) => profileOf(piece, runFt))
+    .sort((a, b) => b.widthFt - a.widthFt);
+  const boards: number[][] = [];
   for (const piece of matched) {
     const ways = [piece, turnedOver(piece)];
     const fits = boards.some((taken) =>
       ways.some((way) => {
-        const shift = shiftFt(taken, way);
-        if (shift + way.widthFt > widthFt + 1e-6) return false;
+        const shift = shiftFt(taken, way, widthFt);
+        if (shift === null) return false;
         for (let k = 0; k <= STEPS; k++)
           if (Number.isFinite(way.to[k])) taken[k] = Math.max(taken[k], way.to[k] + shift);
         return true;
       }),
     );
     if (fits) continue;
-    const taken = new Float64Array(STEPS + 1);
+    const taken = new Array<number>(STEPS + 1).fill(0);
     for (let k = 0; k <= STEPS; k++) if (Number.isFinite(piece.to[k])) taken[k] = piece.to[k];
     boards.push(taken);
   }

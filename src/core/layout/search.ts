@@ -1,8 +1,8 @@
-import { taperGroups } from '../../../reference/boards.ts';
 import { slopeInPerFt } from '../geometry/plane.ts';
 import type { Layout } from '../report/types.ts';
 import type { Site } from '../site/site.ts';
 import { type Built, build, builtBoardFt, filled, overBase } from './build.ts';
+import { catalogueOf } from './catalogue.ts';
 import { buildUpAt, faceRule, heightRejection, usesOf, waterRejection } from './check.ts';
 import { asRead, type BoardGround, deadLevel, groundsOf } from './ground.ts';
 import { openParts } from './open-parts.ts';
@@ -12,7 +12,7 @@ import { type LayoutContext, layoutReport } from './report.ts';
 /** Steeper boards than this are for crickets. */
 const STEEPEST_IN_PER_FT = 0.5;
 
-const slopes = taperGroups.map((group) => group.slopeInPerFt);
+const slopesOf = (site: Site): readonly number[] => catalogueOf(site.roof).slopesInPerFt;
 
 /** Catalogue slopes that could reach the rule on this ground, gentlest first. */
 function slopesFor(
@@ -20,7 +20,7 @@ function slopesFor(
   patches: readonly { plane: { atOriginIn: number; gx: number; gy: number } }[],
 ): number[] {
   const own = Math.max(...patches.map(({ plane }) => slopeInPerFt(plane)));
-  return slopes.filter((slope) => slope + own >= faceRule(site) - 1e-9 && slope <= STEEPEST_IN_PER_FT);
+  return slopesOf(site).filter((slope) => slope + own >= faceRule(site) - 1e-9 && slope <= STEEPEST_IN_PER_FT);
 }
 
 /** Fill never asks for more than this along the ways of the water: common practice for a slow but certain fall. */
@@ -90,7 +90,7 @@ function steeperVariant(context: LayoutContext, built: Built): Built | null {
   const { site } = context;
   const valley = built.judgement.leastValleySlopeInPerFt;
   if (valley === null || valley >= site.given.faceInPerFt - 1e-9) return null;
-  const next = slopes.find((slope) => slope > built.slopeInPerFt + 1e-9);
+  const next = slopesOf(site).find((slope) => slope > built.slopeInPerFt + 1e-9);
   if (next === undefined) return null;
   const plan: LayoutPlan = {
     ...built.plan,
@@ -105,7 +105,9 @@ function steeperVariant(context: LayoutContext, built: Built): Built | null {
 function gentlerVariant(context: LayoutContext, built: Built): Built | null {
   const { site, limits } = context;
   if (heightRejection(usesOf(site, limits, buildUpAt(overBase(built)))) === null) return null;
-  const next = slopes.filter((slope) => slope < built.slopeInPerFt - 1e-9 && slope >= 0.125).pop();
+  const next = slopesOf(site)
+    .filter((slope) => slope < built.slopeInPerFt - 1e-9 && slope >= 0.125)
+    .pop();
   if (next === undefined) return null;
   const plan: LayoutPlan = {
     ...built.plan,
