@@ -1,7 +1,10 @@
 import { cpus, loadavg } from 'node:os';
 import { signedAreaSqFt } from '../../src/core/geometry/vector.ts';
+import { flood } from '../../src/core/surface/flood.ts';
+import { pondsOf } from '../../src/core/surface/ponds.ts';
 import { areaOf, curbField, drainGrid, type EnvelopeCase, meanHeightIn, wholeAnswer, withoutSearch } from './cases.ts';
 import { growthExponent, once, type Times, timed } from './clock.ts';
+import { adjacency, cornerOffer, gridFlood, gridMesh, roughHeights, triangulated } from './ponds.ts';
 
 interface Line {
   what: string;
@@ -122,5 +125,52 @@ console.log(
   )}`,
 );
 
-const wrong = [...roofs, ...drains, ...curbs].filter((line) => line.wrong !== null);
+/** Pond kernel beside a plain grid flood on as many cells; triangulation and adjacency apart. */
+function pondLines(side: number): { lines: Line[]; ratio: number } {
+  const z = roughHeights(side);
+  const n = (side * side).toLocaleString('en');
+  const mesh = gridMesh(side, z);
+  const grid = timed(() => gridFlood(side, z), 3);
+  const near = timed(() => adjacency(mesh), 2);
+  const kernel = timed(() => {
+    const water = flood(mesh, cornerOffer, near.result);
+    return { water, ...pondsOf(mesh, water) };
+  }, 3);
+  const cut = side <= 400 ? timed(() => triangulated(side), 1) : once(() => triangulated(side));
+  const { ponds, trappedSqFt, water } = kernel.result;
+  // Eight neighbours let water cross both diagonals of a square: the grid never stands higher than the surface.
+  const lower = water.levelIn.some((level, v) => grid.result[v] > level + 1e-9);
+  const right = ponds.length > 0 && trappedSqFt === 0 && !lower;
+  const line = (what: string, times: Times, wrong: string | null): Line => ({ what, times, allowedMs: null, wrong });
+  return {
+    lines: [
+      line(`plain grid flood, ${n} cells`, grid.times, null),
+      line(
+        `pond kernel, ${n} vertices`,
+        kernel.times,
+        right ? null : `${ponds.length} ponds, ${trappedSqFt} sq ft trapped`,
+      ),
+      line('  its adjacency', near.times, null),
+      line(`  triangulation of ${n} points`, cut.times, cut.result.corners.length > 0 ? null : 'no triangles'),
+    ],
+    ratio: kernel.times.leastMs / grid.times.leastMs,
+  };
+}
+
+const ponds = [250, 500, 1000].map((side) => {
+  const { lines, ratio } = pondLines(side);
+  for (const line of lines) console.log(show(line));
+  console.log(`  pond kernel / grid flood ${ratio.toFixed(2)} (2.5 allowed)`);
+  return { lines, side, ratio };
+});
+console.log(
+  `  ${growthOf(
+    ponds.map(({ lines }) => lines[1]),
+    ponds.map(({ side }) => side * side),
+  )}`,
+);
+
+const wrong = [...roofs, ...drains, ...curbs, ...ponds.flatMap(({ lines }) => lines)].filter(
+  (line) => line.wrong !== null,
+);
 process.exitCode = wrong.length === 0 ? 0 : 1;

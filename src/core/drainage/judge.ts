@@ -2,9 +2,9 @@ import { slopeInPerFt } from '../geometry/plane.ts';
 import { signedAreaSqFt } from '../geometry/vector.ts';
 import type { Point, Ring } from '../roof.ts';
 import { type Crease, creasesOf, leastFaceSlopeInPerFt } from '../surface/creases.ts';
-import { type Flood, flood, type Offer } from '../surface/flood.ts';
+import { DRY_IN, type Flood, flood, type Offer } from '../surface/flood.ts';
 import type { SurfaceMesh } from '../surface/mesh.ts';
-import { DRY_IN, type Pond, pondsOf } from '../surface/ponds.ts';
+import { type Pond, pondsOf } from '../surface/ponds.ts';
 import { type AreaPiece, areaByOutlet, drainagePieces, NOWHERE } from './areas.ts';
 
 /** Flatter than this is level: water has no way to choose. */

@@ -53,23 +53,66 @@ export function triangulate(rings: readonly Ring[], extra: readonly Point[] = []
       if (a !== b) constrain.constrainOne(a, b);
     }
   }
-  return keepInside(points, delaunay, rings);
+  return keepInside(points, delaunay, rings, loops);
+}
+
+/**
+ * Which triangles lie inside the rings. Between the rings' edges all are alike, so one of them is asked for all that
+ * hang together; flat triangles belong nowhere.
+ */
+function insideOf(
+  points: readonly Point[],
+  { triangles, halfedges }: Delaunay,
+  rings: readonly Ring[],
+  loops: readonly (readonly number[])[],
+): Uint8Array {
+  const closed = new Set<number>();
+  const side = (a: number, b: number): number => Math.min(a, b) * points.length + Math.max(a, b);
+  for (const loop of loops)
+    for (let i = 0; i < loop.length; i++) closed.add(side(loop[i], loop[(i + 1) % loop.length]));
+  const count = triangles.length / 3;
+  const corner = (slot: number): Point => points[triangles[slot]];
+  const flat = (t: number): boolean => orient(corner(3 * t), corner(3 * t + 1), corner(3 * t + 2)) === 0;
+  const inside = new Uint8Array(count);
+  const seen = new Uint8Array(count);
+  for (let first = 0; first < count; first++) {
+    if (seen[first] || flat(first)) continue;
+    seen[first] = 1;
+    const [a, b, c] = [corner(3 * first), corner(3 * first + 1), corner(3 * first + 2)];
+    const within = isInside([(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3], rings) ? 1 : 0;
+    const open = [first];
+    for (let t = open.pop(); t !== undefined; t = open.pop()) {
+      inside[t] = within;
+      for (let slot = 3 * t; slot < 3 * t + 3; slot++) {
+        const twin = halfedges[slot];
+        if (twin < 0 || closed.has(side(triangles[slot], triangles[nextSlot(slot)]))) continue;
+        const next = Math.floor(twin / 3);
+        if (seen[next] || flat(next)) continue;
+        seen[next] = 1;
+        open.push(next);
+      }
+    }
+  }
+  return inside;
+}
+
+interface Delaunay {
+  triangles: ArrayLike<number>;
+  halfedges: ArrayLike<number>;
 }
 
 function keepInside(
   points: readonly Point[],
-  delaunay: { triangles: ArrayLike<number>; halfedges: ArrayLike<number> },
+  delaunay: Delaunay,
   rings: readonly Ring[],
+  loops: readonly (readonly number[])[],
 ): Triangulation {
   const { triangles, halfedges } = delaunay;
   const count = triangles.length / 3;
+  const inside = insideOf(points, delaunay, rings, loops);
   const kept = new Int32Array(count).fill(-1);
   let n = 0;
-  for (let t = 0; t < count; t++) {
-    const [a, b, c] = [points[triangles[3 * t]], points[triangles[3 * t + 1]], points[triangles[3 * t + 2]]];
-    if (orient(a, b, c) === 0) continue;
-    if (isInside([(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3], rings)) kept[t] = n++;
-  }
+  for (let t = 0; t < count; t++) if (inside[t]) kept[t] = n++;
   const corners = new Int32Array(3 * n);
   const across = new Int32Array(3 * n).fill(-1);
   for (let t = 0; t < count; t++) {

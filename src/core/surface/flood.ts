@@ -15,7 +15,17 @@ export interface Flood {
   toward: Int32Array;
   /** Index of the offer by which the water leaves; -1 where there is none. */
   offer: Int32Array;
+  /** A vertex that stands for the pond over each vertex; -1 where it is dry or no way out is reached. */
+  pond: Int32Array;
 }
+
+export interface Neighbours {
+  starts: Int32Array;
+  list: Int32Array;
+}
+
+/** Water shallower than this is rounding, not a pond. */
+export const DRY_IN = 0.001;
 
 /** Levels nearer than this are one level: what came first keeps the water. */
 const SAME_LEVEL_IN = 1e-9;
@@ -82,7 +92,7 @@ export class LevelHeap {
  * Neighbouring vertices of every vertex, as one list with starts. An inner edge is met once from each of its two
  * triangles, once in each direction; a boundary edge has one triangle only and is noted both ways from there.
  */
-export function neighboursOf({ points, corners, across }: SurfaceMesh): { starts: Int32Array; list: Int32Array } {
+export function neighboursOf({ points, corners, across }: SurfaceMesh): Neighbours {
   const starts = new Int32Array(points.length + 1);
   for (let slot = 0; slot < corners.length; slot++) {
     starts[corners[slot] + 1]++;
@@ -100,42 +110,90 @@ export function neighboursOf({ points, corners, across }: SurfaceMesh): { starts
   return { starts, list };
 }
 
+/** Vertices of one pond, joined as they are found under water. */
+class PondSets {
+  readonly parent: Int32Array;
+
+  constructor(count: number) {
+    this.parent = new Int32Array(count).fill(-1);
+  }
+
+  root(v: number): number {
+    const { parent } = this;
+    let r = v;
+    while (parent[r] !== r) r = parent[r] = parent[parent[r]];
+    return r;
+  }
+
+  /** A vertex under water: in the pond of the vertex that it drains to, or the first of its own. */
+  wet(v: number, toward: number): void {
+    this.parent[v] = toward >= 0 && this.parent[toward] >= 0 ? this.parent[toward] : v;
+  }
+
+  /** Two ends of an edge; one of them may be dry. */
+  join(a: number, b: number): void {
+    const { parent } = this;
+    if (parent[a] < 0 || parent[a] === parent[b]) return;
+    const [p, q] = [this.root(a), this.root(b)];
+    if (p !== q) parent[q] = p;
+  }
+}
+
 /**
  * Water level over a surface: at each vertex the least, over all ways to an offer, of the highest point on the way.
- * Exact on a piecewise-linear surface because its critical points are vertices.
+ * Exact on a piecewise-linear surface because its critical points are vertices. Wet vertices that a wet edge joins are
+ * one pond: they share a level, since between them nothing stands proud.
  * Source: priority flood, Barnes, Lehman and Mulla, Computers & Geosciences 62 (2014), on vertices and triangle edges.
  * @param offers ways out; equal levels go to the earlier one in the list
  * @returns level in in per vertex, with the way the water leaves
  */
-export function flood(mesh: SurfaceMesh, offers: readonly Offer[]): Flood {
+export function flood(
+  mesh: SurfaceMesh,
+  offers: readonly Offer[],
+  { starts, list }: Neighbours = neighboursOf(mesh),
+): Flood {
+  const { z } = mesh;
   const n = mesh.points.length;
-  const { starts, list } = neighboursOf(mesh);
   const levelIn = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
   const toward = new Int32Array(n).fill(-1);
   const offer = new Int32Array(n).fill(-1);
   const done = new Uint8Array(n);
+  const sets = new PondSets(n);
   const heap = new LevelHeap(n + offers.length);
   offers.forEach(({ vertex, levelIn: level }, i) => {
-    const start = Math.max(mesh.z[vertex], level);
+    const start = Math.max(z[vertex], level);
     if (start >= levelIn[vertex] - SAME_LEVEL_IN) return;
     levelIn[vertex] = start;
     offer[vertex] = i;
     heap.push(start, vertex);
   });
-  while (heap.size > 0) {
-    const v = heap.pop();
+  // What lies under water has its level at once: it need not wait in the heap.
+  const sunk = new Int32Array(n);
+  let [first, last] = [0, 0];
+  while (first < last || heap.size > 0) {
+    const v = first < last ? sunk[first++] : heap.pop();
+    if (first === last) first = last = 0;
     if (done[v]) continue;
     done[v] = 1;
+    const here = levelIn[v];
+    const wet = here - z[v] > DRY_IN;
+    if (wet) sets.wet(v, toward[v]);
     for (let k = starts[v]; k < starts[v + 1]; k++) {
       const u = list[k];
-      if (done[u]) continue;
-      const level = Math.max(mesh.z[u], levelIn[v]);
+      if (done[u]) {
+        if (wet) sets.join(u, v);
+        continue;
+      }
+      const level = Math.max(z[u], here);
       if (level >= levelIn[u] - SAME_LEVEL_IN) continue;
       levelIn[u] = level;
       toward[u] = v;
       offer[u] = offer[v];
-      heap.push(level, u);
+      if (z[u] < here) sunk[last++] = u;
+      else heap.push(level, u);
     }
   }
-  return { levelIn, toward, offer };
+  const pond = sets.parent;
+  for (let v = 0; v < n; v++) if (pond[v] >= 0) pond[v] = sets.root(v);
+  return { levelIn, toward, offer, pond };
 }

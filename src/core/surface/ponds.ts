@@ -4,13 +4,10 @@ import type { Point, Ring } from '../roof.ts';
 import type { Flood } from './flood.ts';
 import type { SurfaceMesh } from './mesh.ts';
 
-/** Water shallower than this is rounding, not a pond. */
-export const DRY_IN = 0.001;
-
 /** Standing water: everything that shares one level and hangs together. */
 export interface Pond {
   /** Triangles of the surface that it covers, wholly or in part. */
-  triangles: readonly number[];
+  triangles: Int32Array;
   levelIn: number;
   areaSqFt: number;
   greatestDepthIn: number;
@@ -45,84 +42,89 @@ function wetShare(d0: number, d1: number, d2: number): { share: number; meanIn: 
   return { share: 1 - dry, meanIn: (d0 + d1 + d2) / 3 - (dry * d2) / 3 };
 }
 
-/** Level of the pond that a triangle can hold: that of its lowest corner. Infinite where no way out is reached. */
+/** The vertex at a triangle's lowest corner. */
 function lowestCorner({ corners, z }: SurfaceMesh, t: number): number {
   const [a, b, c] = [corners[3 * t], corners[3 * t + 1], corners[3 * t + 2]];
   const ab = z[b] < z[a] ? b : a;
   return z[c] < z[ab] ? c : ab;
 }
 
-/** Wet triangles joined where water stands over their common edge: the first triangle of each one's pond, -1 = dry. */
-function joinedWater(mesh: SurfaceMesh, level: Float64Array): Int32Array {
-  const { corners, across, z } = mesh;
-  const parent = new Int32Array(level.length).fill(-1);
-  for (let t = 0; t < level.length; t++) if (level[t] > Number.NEGATIVE_INFINITY) parent[t] = t;
-  const root = (i: number): number => {
-    let r = i;
-    while (parent[r] !== r) r = parent[r] = parent[parent[r]];
-    return r;
-  };
-  for (let slot = 0; slot < corners.length; slot++) {
-    const t = Math.floor(slot / 3);
-    const u = across[slot];
-    if (u < t || parent[t] < 0 || parent[u] < 0 || Math.abs(level[t] - level[u]) > DRY_IN) continue;
-    const end = slot % 3 === 2 ? slot - 2 : slot + 1;
-    if (Math.min(z[corners[slot]], z[corners[end]]) < level[t]) parent[root(t)] = root(u);
+/** Sums over one pond while its triangles are gone through. */
+class Sums {
+  count = 0;
+  areaSqFt = 0;
+  volumeSqFtIn = 0;
+  greatestDepthIn = 0;
+  deepest = -1;
+  filled = 0;
+  triangles = new Int32Array(0);
+
+  /** A triangle with depths at its corners, below zero where dry, and the vertex of its lowest corner. */
+  add(areaSqFt: number, a: number, b: number, c: number, lowest: number): void {
+    const deep = Math.max(a, b, c);
+    const shallow = Math.min(a, b, c);
+    const { share, meanIn } = wetShare(deep, a + b + c - deep - shallow, shallow);
+    this.areaSqFt += areaSqFt * share;
+    this.volumeSqFtIn += areaSqFt * meanIn;
+    if (deep <= this.greatestDepthIn) return;
+    this.greatestDepthIn = deep;
+    this.deepest = lowest;
   }
-  for (let t = 0; t < level.length; t++) if (parent[t] >= 0) parent[t] = root(t);
-  return parent;
 }
 
 /**
  * The ponds of a flooded surface: connected sets where the water level lies above the surface.
- * A triangle holds at most one, at the level of its lowest corner.
+ * A triangle holds at most one, that of its lowest corner.
  */
-export function pondsOf(mesh: SurfaceMesh, water: Flood): Ponding {
+export function pondsOf(mesh: SurfaceMesh, { levelIn, pond }: Flood): Ponding {
   const { corners, points, z } = mesh;
   const count = corners.length / 3;
-  const level = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
+  const pondOf = new Int32Array(count).fill(-1);
+  const byPond = new Map<number, Sums>();
   let trappedSqFt = 0;
+  let [last, sums] = [-1, new Sums()];
   for (let t = 0; t < count; t++) {
     const lowest = lowestCorner(mesh, t);
-    const own = water.levelIn[lowest];
-    if (own === Number.POSITIVE_INFINITY) trappedSqFt += triangleArea(mesh, t);
-    else if (own - z[lowest] > DRY_IN) level[t] = own;
+    const level = levelIn[lowest];
+    if (level === Number.POSITIVE_INFINITY) trappedSqFt += triangleArea(mesh, t);
+    const id = pond[lowest];
+    if (id < 0) continue;
+    // Neighbours in the list mostly lie in the same pond.
+    if (id !== last) {
+      last = id;
+      sums = byPond.get(id) ?? new Sums();
+      byPond.set(id, sums);
+    }
+    pondOf[t] = id;
+    sums.count++;
+    const [a, b, c] = [corners[3 * t], corners[3 * t + 1], corners[3 * t + 2]];
+    sums.add(triangleArea(mesh, t), level - z[a], level - z[b], level - z[c], lowest);
   }
-  const pondOf = joinedWater(mesh, level);
-  const ponds = new Map<number, Pond & { triangles: number[] }>();
-  const depths = new Float64Array(3);
+  for (const one of byPond.values()) one.triangles = new Int32Array(one.count);
   for (let t = 0; t < count; t++) {
     if (pondOf[t] < 0) continue;
-    for (let k = 0; k < 3; k++) depths[k] = level[t] - z[corners[3 * t + k]];
-    depths.sort();
-    const { share, meanIn } = wetShare(depths[2], depths[1], depths[0]);
-    const areaSqFt = triangleArea(mesh, t);
-    let pond = ponds.get(pondOf[t]);
-    if (pond === undefined) {
-      pond = {
-        triangles: [],
-        levelIn: level[t],
-        areaSqFt: 0,
-        greatestDepthIn: 0,
-        deepestAt: points[corners[3 * t]],
-        volumeSqFtIn: 0,
-      };
-      ponds.set(pondOf[t], pond);
+    if (pondOf[t] !== last) {
+      last = pondOf[t];
+      sums = byPond.get(last) ?? sums;
     }
-    pond.triangles.push(t);
-    pond.areaSqFt += areaSqFt * share;
-    pond.volumeSqFtIn += areaSqFt * meanIn;
-    if (depths[2] > pond.greatestDepthIn) {
-      pond.greatestDepthIn = depths[2];
-      pond.deepestAt = points[lowestCorner(mesh, t)];
-    }
+    sums.triangles[sums.filled++] = t;
   }
-  return { ponds: [...ponds.values()].sort((a, b) => b.volumeSqFtIn - a.volumeSqFtIn), trappedSqFt };
+  const ponds = [...byPond.values()].map(
+    ({ triangles, areaSqFt, volumeSqFtIn, greatestDepthIn, deepest }): Pond => ({
+      triangles,
+      levelIn: levelIn[deepest],
+      areaSqFt,
+      greatestDepthIn,
+      deepestAt: points[deepest],
+      volumeSqFtIn,
+    }),
+  );
+  return { ponds: ponds.sort((a, b) => b.volumeSqFtIn - a.volumeSqFtIn), trappedSqFt };
 }
 
 /** The wet parts of a pond's triangles, for whoever draws its outline. */
 export function pondRings({ corners, points, z }: SurfaceMesh, { triangles, levelIn }: Pond): Ring[] {
-  return triangles.flatMap((t) => {
+  return Array.from(triangles).flatMap((t) => {
     const [a, b, c] = [corners[3 * t], corners[3 * t + 1], corners[3 * t + 2]];
     const corner = [points[a], points[b], points[c]];
     const plane = planeOfTriangle(corner[0], corner[1], corner[2], z[a], z[b], z[c]);
