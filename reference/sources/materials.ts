@@ -7,6 +7,11 @@ export const materialSources = {
     publisher: 'ASTM International',
     edition: null,
   },
+  'barnes-2014': {
+    title: 'Barnes, Lehman and Mulla, Priority-flood: an optimal depression-filling and watershed-labeling algorithm',
+    publisher: 'Computers & Geosciences 62',
+    edition: '2014',
+  },
   'astm-d6694': {
     title: 'ASTM D6694/D6694M, liquid-applied silicone coating used in spray polyurethane foam roofing',
     publisher: 'ASTM International',
