@@ -11,6 +11,7 @@ import { compareMembranes } from './membrane/compare.ts';
 import { whyNotTheSame } from './membrane/why-not-same.ts';
 import { type OverflowAdvice, overflowFor } from './outlets/overflow.ts';
 import { type DesignRain, rainFor } from './outlets/rain.ts';
+import { energyFindings, tieInFindings } from './report/energy-findings.ts';
 import { existingReport } from './report/existing.ts';
 import { membraneFacts, perimeterOf, safetyFacts } from './report/facts.ts';
 import { siteFindings } from './report/findings.ts';
@@ -176,6 +177,8 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
     ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet }),
     ...overflow.findings,
     ...(chosen?.shutFindings ?? []),
+    ...(chosen === null ? [] : energyFindings(chosen, site.section.areaSqFt, energy.commercial)),
+    ...(chosen?.newHeights === undefined ? [] : tieInFindings(chosen.newHeights)),
     ...openPartFindings(site, chosen?.workParts ?? [], ruleSet.birdBathIn),
     ...snowFindings(site, (chosen ?? old.report).leastFaceSlopeInPerFt ?? 0),
     ...old.findings,

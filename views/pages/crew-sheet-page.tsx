@@ -14,6 +14,7 @@ import { Findings } from '../parts/findings.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { SourceList } from '../parts/source-mark.tsx';
 import { Table } from '../parts/table.tsx';
+import { NewHeightsTable } from '../parts/thermal.tsx';
 
 export interface CrewSheetPageProps {
   assessment: Assessment;
@@ -116,6 +117,7 @@ export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheet
           <BoardTables layout={layout} />
           <h2>Lines and wood</h2>
           <Lines assessment={assessment} layout={layout} />
+          <NewHeightsTable layout={layout} />
           <h2>Check points</h2>
           <Survey layout={layout} />
           <AsBuilt assessment={assessment} layout={layout} links={setting.links} form={asBuilt} />

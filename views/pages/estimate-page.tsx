@@ -12,6 +12,7 @@ import { Limits } from '../parts/limits.tsx';
 import { Materials } from '../parts/materials.tsx';
 import { RulesAndRain } from '../parts/rules.tsx';
 import { Sheet } from '../parts/sheet.tsx';
+import { NewHeightsTable, Thermal } from '../parts/thermal.tsx';
 import { Outlets } from '../parts/water-tables.tsx';
 import { Workings } from '../parts/workings.tsx';
 
@@ -68,9 +69,16 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
       {layout === null ? null : <p class="difference">{differenceSentence(assessment.existing, layout)}</p>}
       <h2>Figures</h2>
       <Figures assessment={assessment} />
+      {layout === null ? null : (
+        <>
+          <h2>Insulation</h2>
+          <Thermal layout={layout} book={book} />
+        </>
+      )}
       <RulesAndRain assessment={assessment} book={book} />
       <h2>Heights</h2>
       <Limits assessment={assessment} layout={layout} book={book} />
+      {layout === null ? null : <NewHeightsTable layout={layout} />}
       <h2>Alternatives</h2>
       <Layouts assessment={assessment} shown={layout} links={setting.links} />
       <h2>Outlets</h2>

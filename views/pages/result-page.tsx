@@ -22,6 +22,7 @@ import { RulesAndRain } from '../parts/rules.tsx';
 import { Sections } from '../parts/sections.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { SourceMark } from '../parts/source-mark.tsx';
+import { NewHeightsTable, Thermal } from '../parts/thermal.tsx';
 import { WaterMaps } from '../parts/water-map.tsx';
 import { Flats, Loads, Outlets, Ponds } from '../parts/water-tables.tsx';
 import { Workings } from '../parts/workings.tsx';
@@ -98,10 +99,17 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
             <summary>Heights in full</summary>
             <Limits assessment={assessment} layout={layout} book={book} />
           </details>
+          {layout === null ? null : <NewHeightsTable layout={layout} />}
 
           <h2>Layouts</h2>
           <Layouts assessment={assessment} shown={layout} links={setting.links} />
           {layout === null ? null : <LayoutWords layout={layout} book={book} />}
+          {layout === null ? null : (
+            <>
+              <h2>Insulation</h2>
+              <Thermal layout={layout} book={book} />
+            </>
+          )}
           {bound === null ? null : (
             <details>
               <summary>How good is it?</summary>

@@ -17,10 +17,11 @@ export function LimitLines({ assessment, layout }: Pick<LimitsProps, 'assessment
   if (rows.length === 0) return <p>No height limits the build-up: no door, wall, curb or pipe is listed.</p>;
   return (
     <ul class="limits">
-      {rows.map(({ id, where, left, state }) => (
+      {rows.map(({ id, where, left, state, before }) => (
         <li data-place={placeName(`limit-${id}`)}>
           <PlaceName place={`limit-${id}`}>{where}</PlaceName>:{' '}
           {state === 'short' ? <b class="stop">{left}</b> : state === 'raise' ? <b>{left}</b> : left}
+          <span class="why">{before}</span>
         </li>
       ))}
     </ul>
@@ -40,6 +41,7 @@ export function Limits({ assessment, layout, book }: LimitsProps) {
         { head: 'Height', kind: 'figure' },
         { head: 'Must stay clear', kind: 'figure' },
         { head: 'Allows', kind: 'figure' },
+        { head: 'Taper may run', kind: 'figure' },
         { head: 'Used', kind: 'figure' },
         { head: 'Allows R', kind: 'figure' },
       ]}
@@ -54,6 +56,7 @@ export function Limits({ assessment, layout, book }: LimitsProps) {
           row.height,
           row.clear,
           row.available,
+          row.run,
           row.used,
           row.allowsR,
         ],

@@ -1,4 +1,4 @@
-import { inches, rValue } from '../../units/print.ts';
+import { feetInches, inches, rValue } from '../../units/print.ts';
 import { NOT_KNOWN, orNotKnown } from './page-figures.ts';
 import type { Assessment, Layout, SourceNote } from './types.ts';
 
@@ -10,6 +10,10 @@ export interface LimitRow {
   clear: string;
   available: string;
   allowsR: string;
+  /** How far a taper may run toward it at the slope of the rule. */
+  run: string;
+  /** What there is before any layout. */
+  before: string;
   used: string;
   left: string;
   /** `short` stops a layout; `raise` is work; `not-known` has no height. */
@@ -29,6 +33,21 @@ function leftWords(leftIn: number, state: LimitRow['state']): string {
   return `${inches(Math.max(0, leftIn))} left`;
 }
 
+function runWords({ run }: Assessment['budgets'][number]): string {
+  if (run === undefined || run === null) return '';
+  return run.runFt > 0 ? feetInches(Math.floor(run.runFt * 12) / 12) : 'none';
+}
+
+/** "5 1/2″ there before any layout; a taper may run 10 ft toward it". */
+function beforeWords(budget: Assessment['budgets'][number]): string {
+  const { availableIn } = budget;
+  if (availableIn === null) return 'measure it before the boards are ordered';
+  if (availableIn < 0) return `${inches(-availableIn)} short before any board is laid`;
+  const run = runWords(budget);
+  const reach = run === '' ? '' : run === 'none' ? '; no taper fits toward it' : `; a taper may run ${run} toward it`;
+  return `${inches(availableIn)} there before any layout${reach}`;
+}
+
 /** Every height that limits the build-up with what a layout leaves of it: the broken first, then the tightest. */
 export function limitRows({ budgets }: Pick<Assessment, 'budgets'>, layout: Layout | null): LimitRow[] {
   const uses = new Map(layout?.budgets.map((use) => [use.id, use]) ?? []);
@@ -45,6 +64,8 @@ export function limitRows({ budgets }: Pick<Assessment, 'budgets'>, layout: Layo
       clear: inches(budget.clearIn),
       available: orNotKnown(budget.availableIn, inches),
       allowsR: orNotKnown(budget.rAvailable, (r) => ((budget.boardsIn ?? 0) > 0 ? rValue(r) : 'none')),
+      run: runWords(budget),
+      before: beforeWords(budget),
       used: use === undefined ? '' : inches(use.usedIn),
       left,
       state,
