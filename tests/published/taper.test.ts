@@ -1,11 +1,9 @@
 import { creaseSlopeInPerFt, type Plane } from '../../src/core/geometry/plane.ts';
 import { buildSection } from '../../src/core/geometry/section.ts';
 import { bandOf } from '../../src/core/layout/bands.ts';
-import { startsForTiling } from '../../src/core/layout/boards.ts';
 import { coneBoardFt } from '../../src/core/layout/bound.ts';
 import { groundGroup, tradeCatalogue } from '../../src/core/layout/catalogue.ts';
 import { labelR, meanU, momentsOf } from '../../src/core/layout/thermal.ts';
-import { tile } from '../../src/core/layout/tiling.ts';
 import type { Point, Ring } from '../../src/core/roof.ts';
 import { envelope } from '../../src/core/taper/envelope.ts';
 import { fourWay, slopePattern } from '../../src/core/taper/pattern.ts';
@@ -71,16 +69,6 @@ const notch: Ring = [
   [10, 20],
   [0, 20],
 ];
-
-function bay(n: number): { net: number; pieces: number } {
-  const side = 8 * n;
-  const at: Point = [side / 2, side / 2];
-  const section = buildSection(rectangle(side, side), [], [at]);
-  const starts: TaperOutlet[] = [{ id: 'D', kind: 'point', at, levelIn: 0.5, pattern: fourWay(0.25) }];
-  const patches = envelope(section, starts);
-  const { boards, pieces } = tile({ patches, catalogue: tradeCatalogue, baseIn: 0, ...startsForTiling(starts) });
-  return { net: boards.reduce((sum, line) => sum + line.net, 0), pieces: pieces.length };
-}
 
 const rows: readonly CheckRow[] = [
   {
@@ -338,38 +326,6 @@ const rows: readonly CheckRow[] = [
     at: '10 sqrt 2 + 10',
     ...arithmetic,
     tol: 0.02,
-  },
-  {
-    id: '45a',
-    of: 'four-way bay of 3 boards, net',
-    call: () => bay(3).net,
-    expected: 36,
-    at: 'mitre count',
-    ...arithmetic,
-  },
-  {
-    id: '45b',
-    of: 'four-way bay of 3 boards, pieces to buy',
-    call: () => bay(3).pieces,
-    expected: 48,
-    at: 'mitre count',
-    ...arithmetic,
-  },
-  {
-    id: '45c',
-    of: 'four-way bay of 5 boards, net',
-    call: () => bay(5).net,
-    expected: 100,
-    at: 'mitre count',
-    ...arithmetic,
-  },
-  {
-    id: '45d',
-    of: 'four-way bay of 5 boards, pieces to buy',
-    call: () => bay(5).pieces,
-    expected: 120,
-    at: 'mitre count',
-    ...arithmetic,
   },
 ];
 

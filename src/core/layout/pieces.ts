@@ -27,6 +27,9 @@ export function isTooSmall(outline: Ring, diameterFt: number, convex: boolean): 
   return offset(outline, -radiusFt).length === 0;
 }
 
-/** Outlines of the parts of one board: parts that touch become one piece. */
-export const outlinesOf = (rings: readonly Convex[]): Ring[] =>
-  rings.length === 1 ? [rings[0]] : unite(rings).map(({ outer }) => outer);
+/** Outlines of the parts of one board: parts that touch become one piece, but a board round a curb stays in its parts. */
+export function outlinesOf(rings: readonly Convex[]): readonly Ring[] {
+  if (rings.length === 1) return rings;
+  const regions = unite(rings);
+  return regions.some(({ holes }) => holes.length > 0) ? rings : regions.map(({ outer }) => outer);
+}

@@ -92,10 +92,10 @@ const causeWords: Readonly<Record<Cause, string>> = {
 class Unmade {
   readonly list = new Map<string, UnmadePlane>();
 
-  add({ outlet }: LayerPart, slopeInPerFt: number, areaSqFt: number, cause: Cause): void {
-    const key = `${outlet}|${slopeInPerFt.toFixed(6)}|${cause}`;
+  add({ outlet, layer }: LayerPart, slopeInPerFt: number, areaSqFt: number, cause: Cause): void {
+    const key = `${outlet}|${layer}|${slopeInPerFt.toFixed(6)}|${cause}`;
     const before = this.list.get(key)?.areaSqFt ?? 0;
-    this.list.set(key, { outlet, slopeInPerFt, areaSqFt: before + areaSqFt, cause, why: causeWords[cause] });
+    this.list.set(key, { outlet, layer, slopeInPerFt, areaSqFt: before + areaSqFt, cause, why: causeWords[cause] });
   }
 }
 
@@ -121,8 +121,10 @@ function tileParts({ catalogue, baseIn, axisOf }: TileJob, parts: readonly Layer
           continue;
         }
       }
-      if (layersOf(catalogue, banded.band.fillIn) === null)
+      if (layersOf(catalogue, banded.band.fillIn) === null) {
         unmade.add(part, steep, signedAreaSqFt(banded.ring), 'no-fill');
+        continue;
+      }
       for (const { index, ring } of sliced(banded.ring, place, group.widthFt))
         cells.add(part, own, group, { ...banded, ring }, index, axis);
     }

@@ -368,6 +368,7 @@ export interface RipLine {
 /** A plane that no boards of the catalogue make. */
 export interface UnmadePlane {
   outlet: string;
+  layer: number;
   slopeInPerFt: number;
   areaSqFt: number;
   cause: 'slope' | 'too-thin' | 'no-strip' | 'no-fill';
