@@ -1,5 +1,6 @@
 import type { Existing, Roof } from '../core/roof.ts';
 import { heightsRead } from '../core/site/readings.ts';
+import { checkPlanes } from './check-planes.ts';
 import { checkReadings } from './check-readings.ts';
 import { sideExists } from './check-sides.ts';
 import type { Placed, PlanParts } from './placed.ts';
@@ -31,10 +32,12 @@ function readSurfaceOn(plan: PlanParts, file: RawFile, log: InputLog): Existing 
     return { ...existing, surface: heightsRead(kept).length > 0 ? kept : { kind: 'unknown' } };
   }
   if (surface.kind === 'planes') {
-    surface.planes.forEach(({ fallsToward }, i) => {
+    const { outline } = plan;
+    const known = surface.planes.filter(({ fallsToward }, i) => {
       const path = `existing.planes[${i}].fallsToward.side`;
-      if (plan.outline && 'side' in fallsToward) sideExists(plan.outline, fallsToward.side, path, log);
+      return outline && (!('side' in fallsToward) || sideExists(outline, fallsToward.side, path, log));
     });
+    if (outline && known.length === surface.planes.length) checkPlanes(known, outline, plan.curbs, log);
   }
   return existing;
 }

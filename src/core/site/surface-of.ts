@@ -3,7 +3,7 @@ import { type Convex, intersectConvex } from '../geometry/convex.ts';
 import { heightIn, LEVEL, type Plane, planeOfTriangle, planeThrough } from '../geometry/plane.ts';
 import type { Section } from '../geometry/section.ts';
 import { type Triangulation, triangulate } from '../geometry/triangulation.ts';
-import { bearingVector, dot, isInside, orient } from '../geometry/vector.ts';
+import { bearingVector, dot, isInside, orient, signedAreaSqFt } from '../geometry/vector.ts';
 import type { Assumption } from '../report/types.ts';
 import type { DeckPlane, Point, Ring, Roof } from '../roof.ts';
 import type { Patch } from '../surface/patch.ts';
@@ -87,11 +87,11 @@ function fallDirection(plane: DeckPlane, outline: Ring): Point {
   return isInside(mid, [outline]) ? [-n[0], -n[1]] : n;
 }
 
-function deckPlane(plane: DeckPlane, outline: Ring): Plane {
+/** A plane of the roof file as heights over the section; without a known point its lowest corner is height zero. */
+export function deckPlane(plane: DeckPlane, outline: Ring): Plane {
   const down = fallDirection(plane, outline);
   const [gx, gy] = [-down[0] * plane.slopeInPerFt, -down[1] * plane.slopeInPerFt];
   if (plane.through !== null) return planeThrough([plane.through[0], plane.through[1]], plane.through[2], gx, gy);
-  // Without a known point its lowest corner is height zero.
   const lowest = [...(plane.where ?? outline)].sort((p, q) => dot(q, down) - dot(p, down))[0];
   return planeThrough(lowest, 0, gx, gy);
 }
@@ -105,8 +105,8 @@ function planesSurface(planes: readonly DeckPlane[], roof: Roof, section: Sectio
       patches.push(...cells.map((ring) => ({ ring, plane, outlet: '' })));
       continue;
     }
-    const zones =
-      intersect([given.where], section.rings.slice(0, 1)).length > 0 ? trianglesOf(triangulate([given.where])) : [];
+    const where = signedAreaSqFt(given.where) > 0 ? given.where : [...given.where].reverse();
+    const zones = intersect([where], section.rings.slice(0, 1)).length > 0 ? trianglesOf(triangulate([where])) : [];
     for (const zone of zones) {
       for (const cell of cells) {
         const ring = intersectConvex(cell, zone);
