@@ -33,11 +33,12 @@ function readSurfaceOn(plan: PlanParts, file: RawFile, log: InputLog): Existing 
   }
   if (surface.kind === 'planes') {
     const { outline } = plan;
-    const known = surface.planes.filter(({ fallsToward }, i) => {
+    surface.planes.forEach(({ fallsToward }, i) => {
       const path = `existing.planes[${i}].fallsToward.side`;
-      return outline && (!('side' in fallsToward) || sideExists(outline, fallsToward.side, path, log));
+      if (outline && 'side' in fallsToward) sideExists(outline, fallsToward.side, path, log);
     });
-    if (outline && known.length === surface.planes.length) checkPlanes(known, outline, plan.curbs, log);
+    const allRead = !log.problems.some(({ path }) => path.startsWith('existing.planes'));
+    if (outline && allRead) checkPlanes(surface.planes, outline, plan.curbs, log);
   }
   return existing;
 }

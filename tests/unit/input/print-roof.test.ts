@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Edge, Outlet, Roof } from '../../../src/core/roof.ts';
+import type { DeckPlane, Edge, Outlet, Roof } from '../../../src/core/roof.ts';
 import {
   belowKinds,
   coveringKinds,
@@ -133,15 +133,24 @@ const plane = fc.record({
     side.map((s) => ({ side: s })),
     size(360).map((bearingDeg) => ({ bearingDeg })),
   ),
-  where: or(
-    fc.constant([
-      [0, 0],
-      [10, 0],
-      [10, 10],
-    ] as [number, number][]),
-  ),
+  where: fc.constant(null),
   through: or(fc.tuple(within(0, LENGTH_FT), within(0, DEPTH_FT), size(10))),
 });
+
+const strip = (from: number, to: number): [number, number][] => [
+  [from, 0],
+  [to, 0],
+  [to, DEPTH_FT],
+  [from, DEPTH_FT],
+];
+
+/** Planes make one surface: one over all, or two parts of it side by side. */
+const planes = fc.oneof(
+  plane.map((one): DeckPlane[] => [one]),
+  plane.map((one): DeckPlane[] =>
+    [strip(0, 10), strip(10, LENGTH_FT)].map((where) => ({ ...one, where, through: one.through ?? [10, 0, 0] })),
+  ),
+);
 
 const spots = fc.uniqueArray(reading, { minLength: 1, maxLength: 12, selector: ([x, y]) => `${x} ${y}` });
 
@@ -183,7 +192,7 @@ const stringReadings = fc.record({
 const surface: fc.Arbitrary<Roof['existing']['surface']> = fc.oneof(
   fc.constant({ kind: 'level' as const }),
   fc.constant({ kind: 'unknown' as const }),
-  fc.record({ kind: fc.constant('planes' as const), planes: fc.array(plane, { minLength: 1, maxLength: 3 }) }),
+  fc.record({ kind: fc.constant('planes' as const), planes }),
   spotReadings,
   stringReadings,
 );
