@@ -1,4 +1,13 @@
-import { type Box, between, boxesOverlap, boxOf, direction, distanceFt, isInside } from '../core/geometry/vector.ts';
+import {
+  type Box,
+  between,
+  boxesOverlap,
+  boxOf,
+  direction,
+  distanceFt,
+  isInside,
+  signedAreaSqFt,
+} from '../core/geometry/vector.ts';
 import type { Assessment, BoardPiece, DrainageArea, Layout, Point, Ring } from '../core/report/types.ts';
 import { area } from '../units/print.ts';
 import { byMark, shadeOf } from './board-shade.ts';
@@ -30,12 +39,17 @@ function piecesOn(layout: Layout, part: Part): readonly BoardPiece[] {
 }
 
 function describe(layout: Layout, pieces: readonly BoardPiece[], part: Part): string {
-  const marks = byMark(pieces).map((group) => `${group[0].mark} in (${group.length} pieces)`);
+  const marks = byMark(pieces).map(
+    (group) => `${group[0].mark} in${group[0].layer === 0 ? '' : ' on the boards below'} (${group.length} pieces)`,
+  );
   return [
     `Plan of the boards${part === null ? '' : ` round ${nameOf(layout, part)}, ${area(part.areaSqFt)}`}, thin to thick: ${marks.join(', ')}.`,
     'A board is named by its low and high edge, with the flat fill under it. Broken lines are chalk lines. Bold heights outside are the wood at the edge.',
   ].join(' ');
 }
+
+/** More than half of the piece is seen from above. */
+const shows = ({ outline, coveredSqFt }: BoardPiece): boolean => 2 * coveredSqFt < Math.abs(signedAreaSqFt(outline));
 
 const nameOf = (layout: Layout, part: DrainageArea): string =>
   layout.outlets.find(({ id }) => id === part.outlet)?.label ?? part.outlet;
@@ -112,7 +126,8 @@ export function boardPlan(assessment: Assessment, layout: Layout, part: Part = n
     curbs: curbMarks(here.plan, letterFt, room),
     pipes: pipeMarks(here.plan, letterFt, room, false),
     checks: checkMarks(here.layout, letterFt, room),
-    names: crowded ? [] : boardNames(pieces, letterFt, room),
+    // What lies under a cricket is named where it shows.
+    names: crowded ? [] : boardNames(pieces.filter(shows), letterFt, room),
     chalkWords: crowded ? [] : chalkWords(chalk, letterFt, room),
   };
   return {

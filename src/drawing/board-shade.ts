@@ -16,13 +16,23 @@ export function shadeOf(pieces: readonly BoardPiece[]): (piece: BoardPiece) => F
   };
 }
 
+/** Pieces of one thickness and layer together: the boards on the ground first, thin to thick. */
 export function byMark(pieces: readonly BoardPiece[]): BoardPiece[][] {
   const groups = new Map<string, BoardPiece[]>();
-  for (const piece of pieces) groups.set(piece.mark, [...(groups.get(piece.mark) ?? []), piece]);
-  return [...groups.values()].sort((a, b) => thicknessOf(a[0]) - thicknessOf(b[0]));
+  for (const piece of pieces) {
+    const key = `${piece.layer}|${piece.mark}`;
+    const own = groups.get(key);
+    if (own) own.push(piece);
+    else groups.set(key, [piece]);
+  }
+  return [...groups.values()].sort((a, b) => a[0].layer - b[0].layer || thicknessOf(a[0]) - thicknessOf(b[0]));
 }
 
-/** Grey, mark and count of every thickness, under the plan. */
+/** A mark as it stands in a list: boards on other boards, and edge strips, say so. */
+export const markWords = ({ mark, layer, kind }: Pick<BoardPiece, 'mark' | 'layer' | 'kind'>): string =>
+  [mark, kind === 'strip' ? 'edge strip' : '', layer === 0 ? '' : 'on the boards below'].filter(Boolean).join(', ');
+
+/** Grey and mark of every thickness, under the plan. */
 export interface BoardKeyRow {
   fill: Fill;
   mark: string;
@@ -30,5 +40,5 @@ export interface BoardKeyRow {
 
 export function boardKey(layout: Layout): BoardKeyRow[] {
   const shade = shadeOf(layout.pieces);
-  return byMark(layout.pieces).map(([piece]) => ({ fill: shade(piece), mark: piece.mark }));
+  return byMark(layout.pieces).map(([piece]) => ({ fill: shade(piece), mark: markWords(piece) }));
 }

@@ -1,5 +1,5 @@
 import { cross, direction, distanceFt, dot, toSegment } from '../core/geometry/vector.ts';
-import type { EdgeReport, Layout, OutletReport, Point } from '../core/report/types.ts';
+import type { BoardPiece, EdgeReport, Layout, OutletReport, Point } from '../core/report/types.ts';
 import { sidesOf } from './inner-lines.ts';
 
 /** A line to snap before the boards: where one row of boards ends and the next begins. */
@@ -29,10 +29,10 @@ interface Rule {
   stretches: Stretch[];
 }
 
-/** All sides of boards gathered on the straight lines they lie on. */
-function rulesOf(layout: Layout): Rule[] {
+/** All sides of the boards of one layer gathered on the straight lines they lie on. */
+function rulesOf(pieces: readonly BoardPiece[]): Rule[] {
   const rules = new Map<string, Rule>();
-  for (const { outline, mark } of layout.pieces) {
+  for (const { outline, mark } of pieces) {
     for (const [a, b] of sidesOf(outline)) {
       if (distanceFt(a, b) < SAME_FT) continue;
       let toward = direction(a, b);
@@ -104,7 +104,9 @@ function tapeFrom(a: Point, b: Point, layout: Layout, edges: readonly EdgeReport
 
 /** Chalk lines at the rows of boards, longest first. Valleys and ridges have their own lines. */
 export function chalkLines(layout: Layout, edges: readonly EdgeReport[]): ChalkLine[] {
-  return rulesOf(layout)
+  const layers = [...new Set(layout.pieces.map(({ layer }) => layer))].sort((a, b) => a - b);
+  return layers
+    .flatMap((layer) => rulesOf(layout.pieces.filter((piece) => piece.layer === layer)))
     .flatMap((rule) =>
       rowEnds(rule).map(([from, to]) => {
         const at = (t: number): Point => [rule.at[0] + rule.toward[0] * t, rule.at[1] + rule.toward[1] * t];

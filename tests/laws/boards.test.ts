@@ -63,7 +63,7 @@ describe('boards of random roofs: four-way, pyramids, sloped valleys, crickets',
         const { patches, starts } = laid(roof);
         if (patches.length === 0) return;
         const job = { patches, catalogue: tradeCatalogue, baseIn: 0, ...startsForTiling(starts) };
-        const parts = layerParts(patches, job.axisOf, job.layersAt);
+        const parts = layerParts(patches, job.layersAt);
         const whole = momentsOf(patches);
         expect(sum(parts.map((part) => momentsOf([part]).boardFt))).toBeCloseTo(whole.boardFt, 4);
         const tiling = tile(job);
@@ -84,8 +84,8 @@ describe('boards of random roofs: four-way, pyramids, sloped valleys, crickets',
     fc.assert(
       fc.property(randomRoof, (roof) => {
         const { patches, starts } = laid(roof);
-        const { axisOf, layersAt } = startsForTiling(starts);
-        for (const { ring, plane, layer } of layerParts(patches, axisOf, layersAt))
+        const { layersAt } = startsForTiling(starts);
+        for (const { ring, plane, layer } of layerParts(patches, layersAt))
           for (const [x, y] of ring)
             expect(plane.atOriginIn + plane.gx * x + plane.gy * y).toBeGreaterThan(layer === 0 ? LOW_IN - 1e-3 : -1e-6);
       }),

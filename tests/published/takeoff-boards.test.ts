@@ -130,7 +130,7 @@ function halfDiamond(lengthFt: number, depthFt: number) {
   );
   const patches = envelope(buildSection(outline, [], ends), starts);
   const where = startsForTiling(starts);
-  const cricket = layerParts(patches, where.axisOf, where.layersAt).filter(({ layer }) => layer === 1);
+  const cricket = layerParts(patches, where.layersAt).filter(({ layer }) => layer === 1);
   const tiling = tile({ patches, catalogue: tradeCatalogue, baseIn: 0, ...where });
   return { shape, cricket: momentsOf(cricket), tiling };
 }

@@ -1,4 +1,5 @@
 import { heightIn } from '../geometry/plane.ts';
+import { distanceFt } from '../geometry/vector.ts';
 import type { BoardLine, BoardWork, FillLine, RipLine, StripLine, UnmadePlane } from '../report/types.ts';
 import type { Point } from '../roof.ts';
 import { layersOf, markOf } from './bands.ts';
@@ -11,6 +12,8 @@ import { boardsSaved } from './reuse.ts';
 const STRIP_FT = 4;
 /** A part of a board that misses its edge by less than this is the whole run. */
 const SAME_IN = 0.01;
+/** A shorter level side is a corner. */
+const LEAST_RIP_FT = 0.25;
 /** Less than this is not bought: it is rounding, or sealed. */
 const SCRAP_SQ_FT = 0.02;
 
@@ -118,13 +121,26 @@ function stripLines(tiles: readonly Tile[]): StripLine[] {
   });
 }
 
+/** Length of the cell's sides that run along the slope's level at a thickness: a ripped edge, not a corner of a mitre. */
+function levelSideFt({ rings, plane }: Tile, thicknessIn: number): number {
+  const on = (p: Point): boolean => Math.abs(heightIn(plane, p) - thicknessIn) < SAME_IN;
+  let sumFt = 0;
+  for (const ring of rings)
+    ring.forEach((a, i) => {
+      const b = ring[(i + 1) % ring.length];
+      if (on(a) && on(b)) sumFt += distanceFt(a, b);
+    });
+  return sumFt;
+}
+
 function ripLines(tiles: readonly Tile[], baseIn: number): RipLine[] {
   const ripped = tiles.flatMap((tile) => {
     const { band, kind, sliver, layer, group } = tile;
     if (kind !== 'board' || sliver) return [];
     const fromIn = Math.max(band.boardLowIn, tile.leastIn - band.fillIn);
     const toIn = Math.min(band.boardHighIn, tile.mostIn - band.fillIn);
-    const [low, high] = [fromIn > band.boardLowIn + SAME_IN, toIn < band.boardHighIn - SAME_IN];
+    const low = fromIn > band.boardLowIn + SAME_IN && levelSideFt(tile, tile.leastIn) > LEAST_RIP_FT;
+    const high = toIn < band.boardHighIn - SAME_IN && levelSideFt(tile, tile.mostIn) > LEAST_RIP_FT;
     if (!low && !high) return [];
     const part: RipLine['part'] = low && high ? 'middle' : low ? 'upper' : 'lower';
     const mark = markOf(band.boardLowIn, band.boardHighIn, band.fillIn + (layer === 0 ? baseIn : 0));

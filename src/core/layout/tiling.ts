@@ -7,7 +7,7 @@ import type { Patch } from '../surface/patch.ts';
 import { type Band, bandOf, layersOf, markOf } from './bands.ts';
 import { type Catalogue, featherStrip, groundGroup, upperGroup } from './catalogue.ts';
 import { alongLevel, type Banded, Cells, type Tile } from './cells.ts';
-import { type LayerPart, layerParts } from './layers.ts';
+import { type LayerPart, type LayersAt, layerParts } from './layers.ts';
 import { boardLines, boardWork, fillLines } from './order.ts';
 import { isTooSmall, outlinesOf } from './pieces.ts';
 
@@ -31,7 +31,7 @@ export interface TileJob {
   /** Where the joints of an outlet's boards line up: the outlet itself. */
   axisOf: (outlet: string) => Point;
   /** Gradients of the layers of an outlet's plane, bottom first. */
-  layersAt: (outlet: string, plane: Plane) => readonly Point[];
+  layersAt: LayersAt;
 }
 
 /** Strips of a convex ring between parallel lines; a remnant under the saw's width stays with the strip beside it. */
@@ -139,7 +139,7 @@ function tileParts({ catalogue, baseIn, axisOf }: TileJob, parts: readonly Layer
 export function tile(job: TileJob): Tiling {
   const { catalogue, baseIn } = job;
   const unmade = new Unmade();
-  const tiles = tileParts(job, layerParts(job.patches, job.axisOf, job.layersAt), unmade);
+  const tiles = tileParts(job, layerParts(job.patches, job.layersAt), unmade);
   const pieces = tiles.flatMap((one) => piecesOf(one, catalogue, baseIn));
   const boards = boardLines(tiles, catalogue, baseIn);
   return {
