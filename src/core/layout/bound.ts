@@ -1,5 +1,6 @@
 import { heightIn } from '../geometry/plane.ts';
 import { buildSection, type Section } from '../geometry/section.ts';
+import type { Layout } from '../report/types.ts';
 import type { Point } from '../roof.ts';
 import type { Site } from '../site/site.ts';
 import { laidOn, type Patch } from '../surface/patch.ts';
@@ -7,7 +8,7 @@ import { envelope } from '../taper/envelope.ts';
 import type { SlopePattern } from '../taper/pattern.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
 import { atLeast, finishedStarts, onGrid } from './bound-uneven.ts';
-import type { Built } from './build.ts';
+import { type Built, builtBoardFt } from './build.ts';
 import { extrapolated, type Gradient, LEVEL_GRADIENT, type LeastBoards } from './many-sided.ts';
 import { momentsOf } from './thermal.ts';
 
@@ -86,4 +87,19 @@ export function leastBoards(
   const cone = extrapolated(measure, slope, LEVEL_GRADIENT, starts);
   const upper = onGrid(section, site.base, finished, slope, leastIn);
   return { boardFt: cone.boardFt, errorBoardFt: cone.errorBoardFt + Math.max(0, upper - cone.boardFt) };
+}
+
+/** How near a layout comes to the least boards with its own least path slope; null where water lies level. */
+export function boundOf(site: Site, built: Built): Layout['bound'] {
+  const { leastFaceSlopeInPerFt: face, leastValleySlopeInPerFt: valley } = built.judgement;
+  const least = Math.min(face ?? 0, valley ?? Number.POSITIVE_INFINITY);
+  if (!(least > 1e-4)) return null;
+  const own = leastBoards(site, built, least);
+  return {
+    pathSlopeInPerFt: least,
+    boardFt: own.boardFt,
+    errorBoardFt: own.errorBoardFt,
+    ratio: builtBoardFt(built) / own.boardFt,
+    strictConeBoardFt: face === null || face <= least ? own.boardFt : leastBoards(site, built, face).boardFt,
+  };
 }

@@ -23,6 +23,10 @@ export interface Built {
   /** Thickness of the boards over the ground. */
   thickness: readonly Patch[];
   judgement: Judgement;
+  /** Least fall of the ways of the water for which the base was filled. */
+  fillWayInPerFt?: number;
+  /** Other grounds on which the same plan drains, with all their board feet. */
+  others?: readonly { how: BoardGround['how']; boardFt: number }[];
 }
 
 const waysOf = (site: Site, plan: LayoutPlan, mesh: SurfaceMesh): WaysOut =>
@@ -63,7 +67,12 @@ export function filled(site: Site, built: Built, rule: FillRule): Built | null {
   };
   const fill = leastPathFill(judgement.mesh, ways, rule);
   if (fill === null) return null;
-  return { ...built, ground: filledGround(built.ground, fill), judgement: judge(fill.surface, offers, openAt) };
+  return {
+    ...built,
+    ground: filledGround(built.ground, fill),
+    judgement: judge(fill.surface, offers, openAt),
+    fillWayInPerFt: rule.wayInPerFt,
+  };
 }
 
 /** Fill and boards over the base: what the heights at walls and doors have to bear, less the cover board. */
