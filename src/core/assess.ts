@@ -6,7 +6,7 @@ import { energyAssumed } from './layout/energy-assumed.ts';
 import { type EnergyTarget, energyTarget } from './layout/energy-target.ts';
 import { limitsOf } from './layout/limits.ts';
 import { openPartFindings } from './layout/open-parts.ts';
-import { builtLayouts, layoutsFor } from './layout/search.ts';
+import { finish, layoutsOf, type SearchProgress, searchLayouts } from './layout/search.ts';
 import { compareMembranes } from './membrane/compare.ts';
 import { whyNotTheSame } from './membrane/why-not-same.ts';
 import { type OverflowAdvice, overflowFor } from './outlets/overflow.ts';
@@ -147,7 +147,8 @@ export function assessAsBuilt(
   readings: readonly AsBuiltReading[],
 ): AsBuiltReport | null {
   const context = groundwork(roof, ruleSet);
-  const built = builtLayouts(context, context.plans).find(({ plan }) => plan.id === layoutId);
+  const { built: all } = finish(searchLayouts(context, context.plans));
+  const built = all.find(({ plan }) => plan.id === layoutId);
   return built === undefined ? null : judgeAsBuilt(context, built, readings);
 }
 
@@ -157,10 +158,18 @@ export function assessAsBuilt(
  * @param roof as parsed; what is null is assumed, and listed
  * @param ruleSet from `ruleSetFor`
  */
-export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
+export const assess = (roof: Roof, ruleSet: RuleSet): Assessment => finish(assessInSteps(roof, ruleSet));
+
+/**
+ * The same answer step by step, for whoever shows how far it is.
+ * @returns a generator that yields the progress of the search and ends with the answer of `assess`
+ */
+export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchProgress, Assessment> {
   const { old, plans, limits, ...context } = groundwork(roof, ruleSet);
   const { site, rain, energy } = context;
-  const layouts = layoutsFor({ site, limits, ruleSet, rain, energy }, plans).map((layout): Layout => {
+  const searched = { site, limits, ruleSet, rain, energy };
+  const { built, search } = yield* searchLayouts(searched, plans);
+  const layouts = layoutsOf(searched, built).map((layout): Layout => {
     const { required, note, inletAboveLowIn, source } = overflowOf(context, layout, layout.rejected === null);
     return { ...layout, overflow: { required, note, inletIn: inletAboveLowIn, source } };
   });
@@ -221,8 +230,12 @@ export function assess(roof: Roof, ruleSet: RuleSet): Assessment {
     existing: old.report,
     budgets,
     layouts,
+    search,
     chosenLayout: chosen?.id ?? null,
-    relax: chosen === null ? (layouts.find(({ rejected }) => rejected?.relax)?.rejected?.relax ?? null) : null,
+    relax:
+      chosen === null
+        ? (search.relaxation?.text ?? layouts.find(({ rejected }) => rejected?.relax)?.rejected?.relax ?? null)
+        : null,
     membranes: membranes.reports,
     chosenMembrane: membranes.chosen,
     whyNotTheSame: whyNotTheSame(facts, membranes),

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { leastBoards } from '../../src/core/layout/bound.ts';
 import { build, builtBoardFt, filled } from '../../src/core/layout/build.ts';
+import { buildPlan } from '../../src/core/layout/build-plan.ts';
 import { waterRejection } from '../../src/core/layout/check.ts';
 import { asRead, groundsOf } from '../../src/core/layout/ground.ts';
 import type { LayoutPlan } from '../../src/core/layout/plan.ts';
-import { buildPlan } from '../../src/core/layout/search.ts';
 import { isOpenEdge } from '../../src/core/site/offers.ts';
 import { type Site, siteOf } from '../../src/core/site/site.ts';
 import { parseRoofText } from '../../src/input/parse-roof.ts';

@@ -6,6 +6,7 @@ import { outletPoint, type Site } from '../site/site.ts';
 import { fourWay } from '../taper/pattern.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
 import { catalogueOf, startEdgeIn } from './catalogue.ts';
+import { fourWayShape, type TaperShape } from './shape.ts';
 
 /** The thinnest edge of a faced tapered board, in, where the catalogue has no board of the slope. */
 export const LOW_EDGE_IN = 0.5;
@@ -23,6 +24,15 @@ export interface LayoutPlan {
   newEdges: ReadonlySet<string>;
   /** Reason why it may not be built, known before any geometry. */
   barred: string | null;
+  /** Form of the taper about its outlets; four-way where none is named. */
+  form?: TaperForm;
+}
+
+/** A shape as it lies on a roof. */
+export interface TaperForm {
+  shape: TaperShape;
+  /** Quarter turn against the building's own axis. */
+  turnDeg: number;
 }
 
 /** Bearing of a direction in degrees, turned into one quarter: four-way patterns look the same after 90. */
@@ -43,6 +53,7 @@ export function axisDeg(site: Site): number {
 /** Starts of the taper: every working primary outlet, at the low edge of a board or at its own floor if that is higher. */
 export function startsOf(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn: number): TaperOutlet[] {
   const turn = axisDeg(site);
+  const { shape, turnDeg } = plan.form ?? { shape: fourWayShape, turnDeg: 0 };
   const low = baseIn + (startEdgeIn(catalogueOf(site.roof), slopeInPerFt) ?? LOW_EDGE_IN);
   const lift = site.roof.existing.readOn === 'deck' ? 0 : site.given.removedIn;
   const points = plan.outlets
@@ -58,7 +69,7 @@ export function startsOf(site: Site, plan: LayoutPlan, slopeInPerFt: number, bas
         kind: 'point',
         at: outletPoint(site.roof, outlet),
         levelIn: Math.max(low, floorIn),
-        pattern: fourWay(slopeInPerFt, own),
+        pattern: shape.patternAt(slopeInPerFt, own + turnDeg),
       };
     });
   const edges = plan.edges.map(

@@ -1,5 +1,4 @@
 import { coverBoard, insulationPsfPerIn } from '../../../reference/insulation.ts';
-import { slopeInWords } from '../../units/print.ts';
 import { inServiceSlope } from '../drainage/sag.ts';
 import { slopeInPerFt } from '../geometry/plane.ts';
 import { distanceFt } from '../geometry/vector.ts';
@@ -13,17 +12,19 @@ import type { RuleSet } from '../rule-set.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
 import { boardRejection, boardsOf } from './boards.ts';
-import { coneBoardFt } from './bound.ts';
-import type { Built } from './build.ts';
+import { boundOf } from './bound.ts';
+import { type Built, overBase } from './build.ts';
 import { catalogueOf } from './catalogue.ts';
 import { buildUpAt, gradeOf, heightRejection, type LimitUse, usesOf, waterRejection } from './check.ts';
 import { checkPointsOf } from './check-points.ts';
 import { thermalReport } from './energy.ts';
 import type { EnergyTarget } from './energy-target.ts';
 import { facetsOf } from './facets.ts';
+import { groundFillOf } from './ground-report.ts';
 import type { Limit } from './limits.ts';
 import { nailersOf } from './nailers.ts';
 import { newHeightsOf } from './new-heights.ts';
+import { fourWayShape } from './shape.ts';
 import { momentsOf } from './thermal.ts';
 
 const FACET_LEAST_SQ_FT = 0.05;
@@ -40,37 +41,6 @@ export interface LayoutContext {
 function roomOf(uses: readonly LimitUse[]): number | null {
   const left = uses.filter(({ limit }) => limit.hardness === 'stop').map(({ leftIn }) => leftIn);
   return left.length === 0 ? null : Math.min(...left);
-}
-
-/** The cone at the full slope: the same cone stretched where all outlets start at one height. */
-function strictBoardFt(
-  { section, starts, slopeInPerFt: full, thickness }: Built,
-  ownBoardFt: number,
-  least: number,
-): number {
-  const levels = starts.map(({ levelIn }) => levelIn);
-  const low = Math.min(...levels);
-  if (Math.max(...levels) - low > 1e-9) return coneBoardFt(section, starts, full).boardFt;
-  const flat = low * momentsOf(thickness).areaSqFt;
-  return flat + ((ownBoardFt - flat) * full) / least;
-}
-
-function boundOf(built: Built, boardFt: number): Layout['bound'] {
-  const { judgement, starts, section, ground } = built;
-  const level = ground.patches.every(({ plane }) => Math.hypot(plane.gx, plane.gy) < 1e-9);
-  const least = Math.min(
-    judgement.leastFaceSlopeInPerFt ?? 0,
-    judgement.leastValleySlopeInPerFt ?? Number.POSITIVE_INFINITY,
-  );
-  if (!level || !(least > 0)) return null;
-  const own = coneBoardFt(section, starts, least);
-  return {
-    pathSlopeInPerFt: least,
-    boardFt: own.boardFt,
-    errorBoardFt: own.errorBoardFt,
-    ratio: boardFt / own.boardFt,
-    strictConeBoardFt: strictBoardFt(built, own.boardFt, least),
-  };
 }
 
 function facetReports(built: Built): FacetReport[] {
@@ -91,7 +61,7 @@ function facetReports(built: Built): FacetReport[] {
 export function layoutReport(context: LayoutContext, built: Built): Layout {
   const { site, limits, ruleSet, rain } = context;
   const { plan, judgement, thickness, ground } = built;
-  const buildUp = buildUpAt(thickness);
+  const buildUp = buildUpAt(overBase(built));
   const uses = usesOf(site, limits, buildUp);
   const moments = momentsOf(thickness);
   const { work: boardWork, ...tiling } = boardsOf(built, catalogueOf(site.roof));
@@ -128,7 +98,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
   const relieved = plan.outlets.some(({ role, working }) => role === 'overflow' && working);
   return {
     id: plan.id,
-    title: `${plan.title}, boards at ${slopeInWords(built.slopeInPerFt)}`,
+    title: `${plan.title}, ${(plan.form?.shape ?? fourWayShape).title(built.slopeInPerFt)}`,
     why: plan.why,
     strict: site.given.strict,
     slopeInPerFt: built.slopeInPerFt,
@@ -147,7 +117,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     greatestThicknessIn: moments.greatestIn,
     volumeBoardFt: moments.boardFt,
     addedPsf,
-    bound: boundOf(built, moments.boardFt),
+    bound: boundOf(site, built),
     thinnestR: label.thinnestR,
     averageR: label.averageR,
     effectiveR: label.effectiveR,
@@ -170,6 +140,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     ponds: judgement.ponds.map((pond) => pondReport(judgement.mesh, pond, ruleSet, site.edges)),
     flats: flatReports(judgement),
     levellingBoardFt: ground.levellingBoardFt,
+    groundFill: groundFillOf(built),
     overflow: { required: false, note: '', inletIn: null, source: null },
     loads: shut.steps,
     shutFindings: shut.findings.filter(({ id }) => relieved || id === NO_SECOND_WAY),

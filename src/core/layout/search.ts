@@ -1,109 +1,38 @@
-import { slopeInPerFt } from '../geometry/plane.ts';
-import type { Layout } from '../report/types.ts';
-import type { Site } from '../site/site.ts';
-import { type Built, build, builtBoardFt, filled, overBase } from './build.ts';
-import { catalogueOf } from './catalogue.ts';
-import { buildUpAt, faceRule, heightRejection, usesOf, waterRejection } from './check.ts';
-import { asRead, type BoardGround, deadLevel, groundsOf } from './ground.ts';
+import type { Layout, SearchReport } from '../report/types.ts';
+import { type Built, build, overBase } from './build.ts';
+import { buildPlan, slopesFor, slopesOf } from './build-plan.ts';
+import { buildUpAt, heightRejection, usesOf, waterRejection } from './check.ts';
+import { nonDominated, type Weighed } from './frontier.ts';
 import { openParts } from './open-parts.ts';
 import type { LayoutPlan } from './plan.ts';
+import { costBoardFt, needsLeave, newOutletsOf, rank } from './rank.ts';
+import { Rejects } from './rejects.ts';
 import { type LayoutContext, layoutReport } from './report.ts';
+import { fourWayShape, shapes, type TaperShape } from './shape.ts';
+import { hardSpots, type Sketch, Sketcher } from './sketch.ts';
 
-/** Steeper boards than this are for crickets. */
-const STEEPEST_IN_PER_FT = 0.5;
-
-const slopesOf = (site: Site): readonly number[] => catalogueOf(site.roof).slopesInPerFt;
-
-/** Catalogue slopes that could reach the rule on this ground, gentlest first. */
-function slopesFor(
-  site: Site,
-  patches: readonly { plane: { atOriginIn: number; gx: number; gy: number } }[],
-): number[] {
-  const own = Math.max(...patches.map(({ plane }) => slopeInPerFt(plane)));
-  return slopesOf(site).filter((slope) => slope + own >= faceRule(site) - 1e-9 && slope <= STEEPEST_IN_PER_FT);
+/** How far a search has come. */
+export interface SearchProgress {
+  tried: number;
+  budget: number;
+  doing: 'plans' | 'sketches' | 'proofs';
 }
 
-/** Fill never asks for more than this along the ways of the water: common practice for a slow but certain fall. */
-const FILL_WAY_IN_PER_FT = 0.125;
+/** Candidates that are looked at before a search stops by itself. */
+export const SEARCH_BUDGET = 3000;
 
-/** A simpler ground is kept unless a more laborious one saves more than this share: common practice, no source. */
-const WORTH_MORE_WORK = 0.1;
+/** Flat layers under the taper that are tried, in. */
+const BASES_IN = [0, 1, 2, 3, 4];
 
-/** Tried slopes on one ground: the gentlest that passes, else the one nearest to the rule. */
-function gentlest(
-  site: Site,
-  plan: LayoutPlan,
-  ground: BoardGround,
-  steepest: number,
-): { built: Built; passes: boolean } {
-  const rule = site.given.faceInPerFt;
-  let last: Built | null = null;
-  for (const slope of slopesFor(site, ground.patches)) {
-    if (slope > steepest + 1e-9) break;
-    const built = build(site, plan, slope, 0, ground);
-    if (waterRejection(site, built) === null) return { built, passes: true };
-    if (last === null || Math.abs(slope - rule) <= Math.abs(last.slopeInPerFt - rule)) last = built;
-  }
-  return { built: last ?? build(site, plan, rule, 0, ground), passes: false };
-}
+/** Sketches that are built and flooded at most; those that hold become layouts. */
+const MOST_PROOFS = 12;
+const MOST_VARIANTS = 5;
 
-/** The base filled only where the boards alone would not carry the water away. */
-function filledVariant(site: Site, plain: Built): Built | null {
-  const { faceInPerFt, valleyInPerFt, strict } = site.given;
-  const face = faceRule(site);
-  const wayInPerFt = strict ? faceInPerFt : Math.min(FILL_WAY_IN_PER_FT, valleyInPerFt, face);
-  const one = filled(site, plain, { wayInPerFt, faceInPerFt: face });
-  return one !== null && waterRejection(site, one) === null ? one : null;
-}
-
-/** Grounds that a crew could make of the base, the simplest first. */
-function otherGrounds(site: Site): BoardGround[] {
-  const others = groundsOf(site).slice(1);
-  const sloped = site.base.some(({ plane }) => slopeInPerFt(plane) > 1e-9);
-  return others.length > 0 || !sloped ? others : [deadLevel(site)];
-}
-
-/**
- * The gentlest boards and the simplest ground with which a plan drains in both senses.
- * Where the boards on the base as read do not do it at the slope of the rule, steeper boards, levelling and fill by the
- * least-path rule are tried; the one with the least board and fill is taken, a simpler one where it costs little more.
- * Where nothing drains, the attempt nearest to the rule is given back, so that the reason can be told.
- */
-export function buildPlan(site: Site, plan: LayoutPlan): Built {
-  const rule = site.given.faceInPerFt;
-  const plain = gentlest(site, plan, asRead(site), rule);
-  if (plain.passes) return plain.built;
-  // On readings steep boards would only pay for what levelling does better.
-  const uneven = site.measured.readings.length > 0 || site.measured.sag !== undefined;
-  const tries = [
-    ...(uneven ? [] : [gentlest(site, plan, asRead(site), STEEPEST_IN_PER_FT)]),
-    ...otherGrounds(site).map((ground) => gentlest(site, plan, ground, STEEPEST_IN_PER_FT)),
-  ];
-  const fill = filledVariant(site, plain.built);
-  const passing = [...tries.filter(({ passes }) => passes).map(({ built }) => built), ...(fill === null ? [] : [fill])];
-  if (passing.length === 0) return tries.at(-1)?.built ?? plain.built;
-  return passing.reduce((best, one) => (builtBoardFt(one) < builtBoardFt(best) * (1 - WORTH_MORE_WORK) ? one : best));
-}
-
-/** The next steeper boards, where they lift the valleys of a plan to a better grade. */
-function steeperVariant(context: LayoutContext, built: Built): Built | null {
-  const { site } = context;
-  const valley = built.judgement.leastValleySlopeInPerFt;
-  if (valley === null || valley >= site.given.faceInPerFt - 1e-9) return null;
-  const next = slopesOf(site).find((slope) => slope > built.slopeInPerFt + 1e-9);
-  if (next === undefined) return null;
-  const plan: LayoutPlan = {
-    ...built.plan,
-    id: `${built.plan.id}-steeper`,
-    why: 'Steeper valleys that dry faster and forgive a board laid badly, for a thicker roof.',
-  };
-  const steeper = build(site, plan, next, 0, built.ground);
-  return waterRejection(site, steeper) === null ? steeper : null;
-}
+/** Steeper boards than four times the rule are for crickets alone. */
+const STEEPEST_FIELD_IN_PER_FT = 0.5;
 
 /** A gentler taper that only a re-roof exception would allow, when the full one does not fit under the heights. */
-function gentlerVariant(context: LayoutContext, built: Built): Built | null {
-  const { site, limits } = context;
+function gentlerVariant({ site, limits }: LayoutContext, built: Built): Built | null {
   if (heightRejection(usesOf(site, limits, buildUpAt(overBase(built)))) === null) return null;
   const next = slopesOf(site)
     .filter((slope) => slope < built.slopeInPerFt - 1e-9 && slope >= 0.125)
@@ -117,49 +46,159 @@ function gentlerVariant(context: LayoutContext, built: Built): Built | null {
   return build(site, plan, next, 0, built.ground);
 }
 
-/** Every plan built, with the variants that the first one suggests. */
-export function builtLayouts(context: LayoutContext, plans: readonly LayoutPlan[]): Built[] {
-  const built = plans.map((plan) => buildPlan(context.site, plan));
-  const first = built[0];
-  const variants = first === undefined ? [] : [steeperVariant(context, first), gentlerVariant(context, first)];
-  return [...built, ...variants.filter((v): v is Built => v !== null)];
+/** The same outlets in another form of taper. */
+function inForm(plan: LayoutPlan, shape: TaperShape, turnDeg: number): LayoutPlan {
+  const id = turnDeg === 0 ? `${plan.id}-${shape.id}` : `${plan.id}-${shape.id}-across`;
+  return { ...plan, id, why: `${shape.why} ${plan.why}`, form: { shape, turnDeg } };
 }
 
-/** All layouts: offered ones first, the best of them leading, then the rejected ones with what they break. */
-export function layoutsFor(context: LayoutContext, plans: readonly LayoutPlan[]): Layout[] {
-  const ranked = builtLayouts(context, plans)
-    .map((one) => ({ plan: one.plan, layout: layoutReport(context, one) }))
-    .sort((a, b) => rank(a) - rank(b));
+/** Every candidate of one plan: forms, turns, slopes and bases, told from few surfaces. */
+function* sketchesOf({ site, limits }: LayoutContext, base: Built): Generator<Sketch> {
+  const spots = hardSpots(site, limits);
+  const made = slopesOf(site);
+  const has = (slope: number): boolean => made.some((one) => Math.abs(one - slope) < 1e-9);
+  const fields = slopesFor(site, base.ground.patches).filter((slope) => slope <= STEEPEST_FIELD_IN_PER_FT);
+  // Where nothing but an edge takes water the form about a point makes no difference.
+  const pointed = base.starts.some(({ kind }) => kind === 'point');
+  for (const shape of pointed ? shapes : [fourWayShape]) {
+    for (const turnDeg of shape.turnsDeg) {
+      const plan = shape === fourWayShape ? base.plan : inForm(base.plan, shape, turnDeg);
+      const sketcher = new Sketcher(site, plan, base.ground, spots);
+      for (const slope of fields) {
+        if (!shape.boardShares.every((share) => has(share * slope))) continue;
+        for (const baseIn of BASES_IN) {
+          const sketch = sketcher.at(slope, baseIn);
+          if (sketch !== null) yield sketch;
+        }
+      }
+    }
+  }
+}
+
+const weighSketch =
+  (levellingBoardFt: (sketch: Sketch) => number) =>
+  (sketch: Sketch): Weighed => ({
+    costBoardFt: costBoardFt(sketch.plan, sketch.boardFt, levellingBoardFt(sketch)),
+    greatestIn: sketch.greatestIn,
+    flatnessPerFt: -sketch.valleyInPerFt,
+    addedPsf: 0,
+    newOutlets: newOutletsOf(sketch.plan),
+  });
+
+const weighLayout = ({ layout, plan }: Ranked): Weighed => ({
+  costBoardFt: costBoardFt(plan, layout.volumeBoardFt, layout.levellingBoardFt),
+  greatestIn: layout.greatestThicknessIn,
+  flatnessPerFt: -(layout.leastValleySlopeInPerFt ?? layout.leastFaceSlopeInPerFt ?? 0),
+  addedPsf: layout.addedPsf,
+  newOutlets: newOutletsOf(plan),
+});
+
+interface Ranked {
+  built: Built;
+  plan: LayoutPlan;
+  layout: Layout;
+}
+
+/** Sketches turned into surfaces and flooded, the most promising first, until enough of them hold. */
+function* proven(context: LayoutContext, sketches: readonly Sketch[], grounds: ReadonlyMap<string, Built>) {
+  const { site, limits } = context;
+  let [proofs, found] = [0, 0];
+  for (const { plan, slopeInPerFt, baseIn } of sketches) {
+    if (proofs === MOST_PROOFS || found === MOST_VARIANTS) return;
+    const base = grounds.get(groundKey(plan));
+    if (base === undefined) continue;
+    proofs++;
+    const named = { ...plan, id: `${plan.id}-${Math.round(slopeInPerFt * 16)}-16` };
+    const built = build(site, named, slopeInPerFt, baseIn, base.ground);
+    if (waterRejection(site, built) !== null) continue;
+    if (heightRejection(usesOf(site, limits, buildUpAt(overBase(built)))) !== null) continue;
+    found++;
+    yield built;
+  }
+}
+
+/** Plans that differ in the form of their taper alone lie on one ground. */
+const groundKey = ({ outlets, newEdges }: LayoutPlan): string =>
+  [...outlets.map(({ id }) => id), '|', ...newEdges].join(' ');
+
+/**
+ * Every layout worth showing: each plan in its plainest form, with the forms, slopes and bases that no other beats; all
+ * of them built and judged. Step by step, so that whoever waits can say how far it is and stop.
+ * @param budget candidates that are looked at; the same budget gives the same answer
+ */
+export function* searchLayouts(
+  context: LayoutContext,
+  plans: readonly LayoutPlan[],
+  budget = SEARCH_BUDGET,
+): Generator<SearchProgress, { built: Built[]; search: SearchReport }> {
+  const { site } = context;
+  const bases: Built[] = [];
+  for (const plan of plans) {
+    bases.push(buildPlan(site, plan));
+    yield { tried: bases.length, budget, doing: 'plans' };
+  }
+  const grounds = new Map(bases.map((base) => [groundKey(base.plan), base]));
+  const rejects = new Rejects();
+  const fitting: Sketch[] = [];
+  let tried = bases.length;
+  let complete = true;
+  search: for (const base of bases) {
+    if (base.plan.barred !== null) continue;
+    for (const sketch of sketchesOf(context, base)) {
+      if (tried === budget) {
+        complete = false;
+        break search;
+      }
+      tried++;
+      if (sketch.short === null) fitting.push(sketch);
+      else rejects.add(sketch, sketch.short);
+      if (tried % 50 === 0) yield { tried, budget, doing: 'sketches' };
+    }
+  }
+  const levellingOf = ({ plan }: Sketch): number => grounds.get(groundKey(plan))?.ground.levellingBoardFt ?? 0;
+  const known = new Set(bases.map(({ plan, slopeInPerFt }) => `${plan.id} ${slopeInPerFt}`));
+  const best = nonDominated(fitting, weighSketch(levellingOf))
+    .filter(({ plan, slopeInPerFt, baseIn }) => baseIn > 0 || !known.has(`${plan.id} ${slopeInPerFt}`))
+    .sort((a, b) => order(a, levellingOf(a)) - order(b, levellingOf(b)));
+  const variants: Built[] = [];
+  for (const built of proven(context, best, grounds)) {
+    variants.push(built);
+    yield { tried, budget, doing: 'proofs' };
+  }
+  const gentler = bases[0] === undefined ? null : gentlerVariant(context, bases[0]);
+  const built = [...bases, ...variants, ...(gentler === null ? [] : [gentler])];
+  return { built, search: { tried, budget, complete, ...rejects.report(fitting.length) } };
+}
+
+const order = (sketch: Sketch, levellingBoardFt: number): number =>
+  (sketch.valleyInPerFt < 0.125 - 1e-9 ? 1e7 : 0) +
+  (needsLeave(sketch.plan) ? 1e8 : 0) +
+  costBoardFt(sketch.plan, sketch.boardFt, levellingBoardFt);
+
+/** Runs a search to its end. */
+export function finish<T>(steps: Generator<unknown, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * Reports of what a search has built: offered ones first, the best of them leading and no other that something beats,
+ * then the rejected ones with what they break.
+ */
+export function layoutsOf(context: LayoutContext, built: readonly Built[]): Layout[] {
+  const reported = built.map((one): Ranked => ({ built: one, plan: one.plan, layout: layoutReport(context, one) }));
+  const offered = nonDominated(
+    reported.filter(({ layout }) => layout.rejected === null),
+    weighLayout,
+  );
+  const rejected = reported.filter(({ layout }) => layout.rejected !== null);
+  const ranked = [...offered, ...rejected].sort((a, b) => rank(a) - rank(b));
   const lead = ranked.find(({ layout }) => layout.rejected === null);
   return ranked.map((one) => {
     const { layout, plan } = one;
     if (one !== lead) return layout;
     return { ...layout, workParts: openParts(context.site, layout, plan.outlets, plan.newEdges) };
   });
-}
-
-/** Board feet that the work at the edges is worth: common practice, no source. */
-const workBoardFt = { scupper: 800, drain: 2500, edgeFt: 25, parapetFt: 80 };
-
-function edgeWorkBoardFt(plan: LayoutPlan): number {
-  const edges = plan.edges.filter(({ id }) => plan.newEdges.has(id));
-  const opened = edges.reduce(
-    (sum, { edge, lengthFt }) =>
-      sum + lengthFt * (edge.kind === 'parapet' ? workBoardFt.parapetFt : workBoardFt.edgeFt),
-    0,
-  );
-  return plan.outlets.reduce((sum, { status, kind }) => sum + (status === 'proposed' ? workBoardFt[kind] : 0), opened);
-}
-
-/** A new way out that saves less of the boards than this does not lead: common practice, no source. */
-const WORTH_CHANGING = 0.03;
-
-/** Offered before rejected, good valleys before slow ones, then by boards, levelling and work at the edges. */
-function rank({ layout, plan }: { layout: Layout; plan: LayoutPlan }): number {
-  const changes = plan.newEdges.size + plan.outlets.filter(({ status }) => status === 'proposed').length;
-  const cost = layout.volumeBoardFt * (1 + WORTH_CHANGING * changes) + layout.levellingBoardFt + edgeWorkBoardFt(plan);
-  // What needs somebody's leave first never leads.
-  const unasked = plan.edges.some(({ id, edge }) => plan.newEdges.has(id) && edge.mayDrain !== 'yes');
-  const grade = (layout.valleyGrade === 'good' ? 0 : 1e7) + (unasked ? 1e8 : 0);
-  return (layout.rejected === null ? 0 : 1e9) + grade + cost;
 }

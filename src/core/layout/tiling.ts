@@ -57,7 +57,7 @@ const stripBand = (group: BoardGroup): Band => {
 };
 
 /** Bands of one part of a layer, cut where its thickness crosses a board edge. */
-function bandsOfPart(ring: Convex, plane: Plane, group: BoardGroup, steep: number): Banded[] {
+function bandsOfPart(ring: Convex, plane: Plane, group: BoardGroup, steep: number, bands: Bands): Banded[] {
   const [low] = group.lowEdgesIn;
   const up = (p: Point): number => (heightIn(plane, p) - low) / steep;
   const places = ring.map(up);
@@ -65,12 +65,12 @@ function bandsOfPart(ring: Convex, plane: Plane, group: BoardGroup, steep: numbe
   let rest: Convex = ring;
   if (Math.min(...places) < -KERF_FT) {
     const under = Math.max(...places) < KERF_FT ? ring : cut(ring, (p) => -up(p));
-    if (!isSliver(under)) out.push({ kind: 'strip', band: stripBand(group), ring: under });
+    if (!isSliver(under)) out.push({ kind: 'strip', band: bands.of(group, -1), ring: under });
     rest = under === ring ? [] : cut(ring, up);
   }
   if (isSliver(rest)) return out;
   for (const { index, ring: part } of sliced(rest, up, group.runFt))
-    out.push({ kind: 'board', band: bandOf(group, Math.max(0, index)), ring: part });
+    out.push({ kind: 'board', band: bands.of(group, Math.max(0, index)), ring: part });
   return out;
 }
 
@@ -101,6 +101,7 @@ class Unmade {
 
 function tileParts({ catalogue, baseIn, axisOf }: TileJob, parts: readonly LayerPart[], unmade: Unmade): Tile[] {
   const cells = new Cells();
+  const bands = new Bands();
   for (const part of parts) {
     const own = part.layer === 0 ? { ...part.plane, atOriginIn: part.plane.atOriginIn - baseIn } : part.plane;
     const steep = Math.hypot(own.gx, own.gy);
@@ -113,7 +114,7 @@ function tileParts({ catalogue, baseIn, axisOf }: TileJob, parts: readonly Layer
     const level = alongLevel(own, axis);
     // Joints of a layer stand half a board off those of the layer below.
     const place = (p: Point): number => level(p) - (part.layer % 2) * (group.widthFt / 2);
-    for (const banded of bandsOfPart(part.ring, own, group, steep)) {
+    for (const banded of bandsOfPart(part.ring, own, group, steep, bands)) {
       if (banded.kind === 'strip') {
         const cause = part.layer === 0 ? 'too-thin' : featherStrip(catalogue, group) === null ? 'no-strip' : null;
         if (cause !== null) {
@@ -140,7 +141,8 @@ export function tile(job: TileJob): Tiling {
   const { catalogue, baseIn } = job;
   const unmade = new Unmade();
   const tiles = tileParts(job, layerParts(job.patches, job.layersAt), unmade);
-  const pieces = tiles.flatMap((one) => piecesOf(one, catalogue, baseIn));
+  const markOfBand = marks();
+  const pieces = tiles.flatMap((one) => piecesOf(one, catalogue, baseIn, markOfBand));
   const boards = boardLines(tiles, catalogue, baseIn);
   return {
     pieces,
@@ -151,30 +153,67 @@ export function tile(job: TileJob): Tiling {
 }
 
 /** The pieces of one cell; the cell is marked where all of them are too small to be laid as boards. */
-function piecesOf(cell: Tile, { leastPieceIn }: Catalogue, baseIn: number): BoardPiece[] {
-  const { kind, layer, band, rings, group } = cell;
+function piecesOf(cell: Tile, { leastPieceIn }: Catalogue, baseIn: number, markOfBand: MarkOfBand): BoardPiece[] {
+  const { kind, layer, band, rings, group, coveredSqFt, stackIn } = cell;
+  const { boardLowIn: lowIn, boardHighIn: highIn } = band;
   const fillIn = layer === 0 ? band.fillIn + baseIn : band.fillIn;
   const outlines = outlinesOf(rings);
-  const small = outlines.map((outline) => isTooSmall(outline, leastPieceIn / 12, rings.length === 1));
-  cell.sliver = kind === 'board' && small.every(Boolean);
-  const part = (t: number): number => Math.min(band.boardHighIn, Math.max(band.boardLowIn, t - band.fillIn));
-  const shared = {
-    kind,
-    layer,
-    lowIn: band.boardLowIn,
-    highIn: band.boardHighIn,
-    fillIn,
-    fromIn: part(cell.leastIn),
-    toIn: part(cell.mostIn),
-    stackIn: cell.stackIn,
-    mark: markOf(band.boardLowIn, band.boardHighIn, fillIn),
-    whole: cell.areaSqFt > group.runFt * group.widthFt - 1e-3,
+  const fromIn = Math.max(lowIn, cell.leastIn - band.fillIn);
+  const toIn = Math.min(highIn, cell.mostIn - band.fillIn);
+  const mark = markOfBand(band, fillIn);
+  const whole = cell.areaSqFt > group.runFt * group.widthFt - 1e-3;
+  let laid = kind === 'strip';
+  const pieces: BoardPiece[] = [];
+  for (const outline of outlines) {
+    const sliver = kind === 'board' && !whole && isTooSmall(outline, leastPieceIn / 12, rings.length === 1);
+    if (!sliver) laid = true;
+    // All keys in one literal: thousands of pieces are made, and a spread of this size is slow.
+    pieces.push({
+      outline,
+      kind,
+      layer,
+      lowIn,
+      highIn,
+      fillIn,
+      fromIn,
+      toIn,
+      stackIn,
+      coveredSqFt: coveredSqFt / outlines.length,
+      mark,
+      whole,
+      sliver,
+      labelAt: centroid(outline),
+    });
+  }
+  cell.sliver = !laid;
+  return pieces;
+}
+
+type MarkOfBand = (band: Band, fillIn: number) => string;
+
+/** Marks are made once for each band and fill. */
+function marks(): MarkOfBand {
+  const known = new Map<Band, { fillIn: number; mark: string }[]>();
+  return (band, fillIn) => {
+    const own = known.get(band) ?? [];
+    if (own.length === 0) known.set(band, own);
+    const same = own.find((one) => one.fillIn === fillIn);
+    if (same !== undefined) return same.mark;
+    const mark = markOf(band.boardLowIn, band.boardHighIn, fillIn);
+    own.push({ fillIn, mark });
+    return mark;
   };
-  return outlines.map((outline, i) => ({
-    ...shared,
-    outline,
-    coveredSqFt: cell.coveredSqFt / outlines.length,
-    sliver: kind === 'board' && small[i],
-    labelAt: centroid(outline),
-  }));
+}
+
+/** Bands are made once for each group: the same band is the same object. */
+class Bands {
+  private readonly known = new Map<BoardGroup, Band[]>();
+
+  of(group: BoardGroup, index: number): Band {
+    const own = this.known.get(group) ?? [];
+    if (own.length === 0) this.known.set(group, own);
+    // The strip stands before the first board.
+    own[index + 1] ??= index < 0 ? stripBand(group) : bandOf(group, index);
+    return own[index + 1];
+  }
 }

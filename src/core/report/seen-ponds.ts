@@ -93,7 +93,7 @@ export function seenPondReports(site: Site, limits: RuleSet): { ponds: PondRepor
     const { patches, volumeSqFtIn } = bowl(region, deepest, depthIn);
     const areaSqFt = areaOf(region);
     const pond = {
-      ...{ triangles: patches.map((_, t) => t), levelIn: 0, areaSqFt, greatestDepthIn: depthIn },
+      ...{ triangles: Int32Array.from(patches, (_, t) => t), levelIn: 0, areaSqFt, greatestDepthIn: depthIn },
       ...{ deepestAt: deepest, volumeSqFtIn },
     };
     const report = pondReport(meshOf(patches), pond, limits, site.edges, place.climateZone);

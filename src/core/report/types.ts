@@ -515,6 +515,21 @@ export interface ThermalReport {
   disagreement: string | null;
 }
 
+/** What goes under the boards to make the base fit for them. */
+export interface GroundFill {
+  how: 'plane' | 'level' | 'filled';
+  boardFt: number;
+  greatestIn: number;
+  /** Where it is thickest. */
+  at: Point;
+  areaSqFt: number;
+  /** One hollow, so small that it is filled by hand. */
+  local: boolean;
+  outlines: readonly Ring[];
+  /** One or two sentences. */
+  note: string;
+}
+
 export interface Layout {
   id: string;
   title: string;
@@ -568,6 +583,8 @@ export interface Layout {
   flats: readonly FlatReport[];
   /** Levelling that the boards need first (sagged deck). */
   levellingBoardFt: number;
+  /** That levelling or fill in full; null = the boards lie on the base as it was read. */
+  groundFill?: GroundFill | null;
   overflow: { required: boolean; note: string; inletIn: number | null; source: SourceNote | null };
   /** Levels of water with the outlets shut, from the lowest up. */
   loads?: readonly LoadStep[];
@@ -577,6 +594,21 @@ export interface Layout {
   workParts?: readonly WorkPart[];
   budgets: readonly { id: string; where: string; usedIn: number; leftIn: number }[];
   rejected: Rejection | null;
+}
+
+/** What was looked at before the layouts were chosen. */
+export interface SearchReport {
+  /** Candidates: outlets x forms x turns x slopes x bases. */
+  tried: number;
+  budget: number;
+  /** False when the budget ended the search. */
+  complete: boolean;
+  /** Candidates that keep every hard height. */
+  fitting: number;
+  /** Those that do not, by the height they break most. */
+  rejected: readonly { limit: string; where: string; count: number; leastShortIn: number; nearest: string }[];
+  /** Where nothing fits: the least that has to give, and what it opens. */
+  relaxation: { limit: string; where: string; byIn: number; opens: string; text: string } | null;
 }
 
 export interface MembraneReason {
@@ -655,6 +687,29 @@ export interface PlanReport {
   }[];
 }
 
+/** Another way than tapered boards to make this roof drain, or to make them thinner. */
+export interface Alternative {
+  id:
+    | 'structure-first'
+    | 'ripped-sleepers'
+    | 'outlet-at-low-spot'
+    | 'more-outlets'
+    | 'local-fill'
+    | 'edge-lowered'
+    | 'gentler-re-roof'
+    | 'steep-conversion';
+  title: string;
+  /** The fact of this roof that speaks for it. */
+  why: string;
+  /** When it is chosen at all. */
+  when: string;
+  /** What to watch. */
+  watch: string;
+  /** Its geometry on this roof. */
+  figures: readonly { name: string; value: string }[];
+  source: SourceNote;
+}
+
 export interface RuleSetReport {
   building: { id: string; title: string };
   plumbing: { id: string; title: string };
@@ -686,7 +741,10 @@ export interface Assessment {
   existing: ExistingReport;
   budgets: readonly Budget[];
   layouts: readonly Layout[];
+  search: SearchReport;
   chosenLayout: string | null;
+  /** Ways that are not foam, or go with it, by what fits this roof best. */
+  alternatives?: readonly Alternative[];
   /** When nothing fits: what to relax first. */
   relax: string | null;
   membranes: readonly MembraneReport[];

@@ -1,0 +1,61 @@
+import { inches } from '../../units/print.ts';
+import type { SearchReport } from '../report/types.ts';
+import type { Limit } from './limits.ts';
+import { fourWayShape } from './shape.ts';
+import type { Sketch } from './sketch.ts';
+
+interface Group {
+  limit: Limit;
+  count: number;
+  best: Sketch;
+  leastShortIn: number;
+}
+
+/** Candidates that break a height, gathered by the height they break most. */
+export class Rejects {
+  readonly #groups = new Map<string, Group>();
+
+  add(sketch: Sketch, { limit, byIn }: { limit: Limit; byIn: number }): void {
+    const group = this.#groups.get(limit.id);
+    if (group === undefined) {
+      this.#groups.set(limit.id, { limit, count: 1, best: sketch, leastShortIn: byIn });
+      return;
+    }
+    group.count++;
+    if (byIn >= group.leastShortIn) return;
+    group.leastShortIn = byIn;
+    group.best = sketch;
+  }
+
+  /** What was rejected and why; where nothing fits, the least that would have to give. */
+  report(fitting: number): Pick<SearchReport, 'fitting' | 'rejected' | 'relaxation'> {
+    const groups = [...this.#groups.values()].sort((a, b) => b.count - a.count);
+    const nearest = groups.reduce<Group | null>(
+      (a, b) => (a === null || b.leastShortIn < a.leastShortIn ? b : a),
+      null,
+    );
+    return {
+      fitting,
+      rejected: groups.map(({ limit, count, best, leastShortIn }) => ({
+        limit: limit.id,
+        where: limit.where,
+        count,
+        leastShortIn,
+        nearest: titleOf(best),
+      })),
+      relaxation:
+        fitting > 0 || nearest === null
+          ? null
+          : {
+              limit: nearest.limit.id,
+              where: nearest.limit.where,
+              byIn: nearest.leastShortIn,
+              opens: titleOf(nearest.best),
+              text: `${inches(nearest.leastShortIn)} more at ${nearest.limit.where} (raise it, or have less flashing accepted there) would let this fit: ${titleOf(nearest.best)}.`,
+            },
+    };
+  }
+}
+
+const titleOf = ({ plan, slopeInPerFt }: Sketch): string =>
+  `${plan.title}, ${(plan.form?.shape ?? fourWayShape).title(slopeInPerFt)}`;
