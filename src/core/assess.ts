@@ -1,5 +1,6 @@
 import { pondLimit } from '../../reference/drying.ts';
 import { signedAreaSqFt } from './geometry/vector.ts';
+import { alternativesFor } from './layout/alternatives/alternatives.ts';
 import { type AsBuiltReading, judgeAsBuilt } from './layout/as-built.ts';
 import { plansFor, pointsOf } from './layout/candidates.ts';
 import { energyAssumed } from './layout/energy-assumed.ts';
@@ -232,6 +233,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     layouts,
     search,
     chosenLayout: chosen?.id ?? null,
+    alternatives: alternativesFor({ site, existing: old.report, layouts, chosen, limits }),
     relax:
       chosen === null
         ? (search.relaxation?.text ?? layouts.find(({ rejected }) => rejected?.relax)?.rejected?.relax ?? null)

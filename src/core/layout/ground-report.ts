@@ -1,9 +1,11 @@
-import { feetInches, inches, plainNumber, slopeInWords } from '../../units/print.ts';
+import { inches, plainNumber, slopeInWords } from '../../units/print.ts';
 import { unite } from '../geometry/boolean.ts';
 import { heightIn } from '../geometry/plane.ts';
 import { signedAreaSqFt } from '../geometry/vector.ts';
 import type { GroundFill } from '../report/types.ts';
+import { placeWords } from '../report/words.ts';
 import type { Point, Ring } from '../roof.ts';
+import type { Site } from '../site/site.ts';
 import type { Built } from './build.ts';
 import type { BoardGround } from './ground.ts';
 
@@ -12,8 +14,6 @@ const FELT_IN = 1 / 32;
 
 /** One hollow no deeper and no wider than this is filled by hand: common practice, no source. */
 export const localFill = { greatestIn: 1, areaSqFt: 50 } as const;
-
-const placeText = ([x, y]: Point): string => `${feetInches(x)} east and ${feetInches(y)} north of the plan's zero`;
 
 const kinds: Record<BoardGround['how'], string> = {
   'as-read': 'The base is taken as it was read',
@@ -39,9 +39,9 @@ function greatestOf(ground: BoardGround): Point | null {
   return best?.at ?? null;
 }
 
-function noteOf(built: Built, fill: Omit<GroundFill, 'note'>): string {
+function noteOf(site: Site, built: Built, fill: Omit<GroundFill, 'note'>): string {
   const { boardFt, greatestIn, areaSqFt, at, local, how } = fill;
-  const size = `${plainNumber(boardFt)} board ft over ${plainNumber(areaSqFt)} sq ft, up to ${inches(greatestIn)} at ${placeText(at)}`;
+  const size = `${plainNumber(boardFt)} board ft over ${plainNumber(areaSqFt)} sq ft, up to ${inches(greatestIn)} at the thickest, ${placeWords(site.edges, at)}`;
   const falls =
     how === 'filled' && built.fillWayInPerFt !== undefined
       ? ` Every way of the water then falls at least ${slopeInWords(built.fillWayInPerFt)}.`
@@ -57,7 +57,7 @@ function noteOf(built: Built, fill: Omit<GroundFill, 'note'>): string {
 }
 
 /** The fill under the boards as pages and exports tell it; null where they lie on the base as it was read. */
-export function groundFillOf(built: Built): GroundFill | null {
+export function groundFillOf(site: Site, built: Built): GroundFill | null {
   const { ground } = built;
   const at = greatestOf(ground);
   if (at === null || ground.how === 'as-read' || ground.greatestFillIn < FELT_IN) return null;
@@ -80,5 +80,5 @@ export function groundFillOf(built: Built): GroundFill | null {
     local,
     outlines,
   };
-  return { ...fill, note: noteOf(built, fill) };
+  return { ...fill, note: noteOf(site, built, fill) };
 }

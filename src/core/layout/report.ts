@@ -140,7 +140,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     ponds: judgement.ponds.map((pond) => pondReport(judgement.mesh, pond, ruleSet, site.edges)),
     flats: flatReports(judgement),
     levellingBoardFt: ground.levellingBoardFt,
-    groundFill: groundFillOf(built),
+    groundFill: groundFillOf(site, built),
     overflow: { required: false, note: '', inletIn: null, source: null },
     loads: shut.steps,
     shutFindings: shut.findings.filter(({ id }) => relieved || id === NO_SECOND_WAY),

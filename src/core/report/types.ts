@@ -696,7 +696,6 @@ export interface Alternative {
     | 'more-outlets'
     | 'local-fill'
     | 'edge-lowered'
-    | 'gentler-re-roof'
     | 'steep-conversion';
   title: string;
   /** The fact of this roof that speaks for it. */
