@@ -1,7 +1,11 @@
 import { offset, unite } from '../geometry/boolean.ts';
 import { type Convex, cut, isSliver } from '../geometry/convex.ts';
-import { direction, perimeterFt, signedAreaSqFt } from '../geometry/vector.ts';
+import { centroid, direction, perimeterFt, signedAreaSqFt } from '../geometry/vector.ts';
+import type { BoardPiece } from '../report/types.ts';
 import type { Ring } from '../roof.ts';
+import { type Band, markOf } from './bands.ts';
+import type { Catalogue } from './catalogue.ts';
+import type { Tile } from './cells.ts';
 
 /** True where a convex ring keeps something when every side moves in by this much. */
 function keepsConvex(ring: Convex, byFt: number): boolean {
@@ -32,4 +36,62 @@ export function outlinesOf(rings: readonly Convex[]): readonly Ring[] {
   if (rings.length === 1) return rings;
   const regions = unite(rings);
   return regions.some(({ holes }) => holes.length > 0) ? rings : regions.map(({ outer }) => outer);
+}
+
+/** The pieces of one cell; the cell is marked where all of them are too small to be laid as boards. */
+export function piecesOf(
+  cell: Tile,
+  { leastPieceIn }: Catalogue,
+  baseIn: number,
+  markOfBand: MarkOfBand,
+): BoardPiece[] {
+  const { kind, layer, band, rings, group, coveredSqFt, stackIn } = cell;
+  const { boardLowIn: lowIn, boardHighIn: highIn } = band;
+  const fillIn = layer === 0 ? band.fillIn + baseIn : band.fillIn;
+  const outlines = outlinesOf(rings);
+  const fromIn = Math.max(lowIn, cell.leastIn - band.fillIn);
+  const toIn = Math.min(highIn, cell.mostIn - band.fillIn);
+  const mark = markOfBand(band, fillIn);
+  const whole = cell.areaSqFt > group.runFt * group.widthFt - 1e-3;
+  let laid = kind === 'strip';
+  const pieces: BoardPiece[] = [];
+  for (const outline of outlines) {
+    const sliver = kind === 'board' && !whole && isTooSmall(outline, leastPieceIn / 12, rings.length === 1);
+    if (!sliver) laid = true;
+    // All keys in one literal: thousands of pieces are made, and a spread of this size is slow.
+    pieces.push({
+      outline,
+      kind,
+      layer,
+      lowIn,
+      highIn,
+      fillIn,
+      fromIn,
+      toIn,
+      stackIn,
+      coveredSqFt: coveredSqFt / outlines.length,
+      mark,
+      whole,
+      sliver,
+      labelAt: centroid(outline),
+    });
+  }
+  cell.sliver = !laid;
+  return pieces;
+}
+
+type MarkOfBand = (band: Band, fillIn: number) => string;
+
+/** Marks are made once for each band and fill. */
+export function marks(): MarkOfBand {
+  const known = new Map<Band, { fillIn: number; mark: string }[]>();
+  return (band, fillIn) => {
+    const own = known.get(band) ?? [];
+    if (own.length === 0) known.set(band, own);
+    const same = own.find((one) => one.fillIn === fillIn);
+    if (same !== undefined) return same.mark;
+    const mark = markOf(band.boardLowIn, band.boardHighIn, fillIn);
+    own.push({ fillIn, mark });
+    return mark;
+  };
 }

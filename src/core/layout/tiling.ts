@@ -1,15 +1,15 @@
 import { type Convex, cut, isSliver } from '../geometry/convex.ts';
 import { heightIn, type Plane } from '../geometry/plane.ts';
-import { centroid, signedAreaSqFt } from '../geometry/vector.ts';
+import { signedAreaSqFt } from '../geometry/vector.ts';
 import type { BoardLine, BoardPiece, BoardWork, FillLine, UnmadePlane } from '../report/types.ts';
 import type { BoardGroup, Point } from '../roof.ts';
 import type { Patch } from '../surface/patch.ts';
-import { type Band, bandOf, layersOf, markOf } from './bands.ts';
+import { type Band, bandOf, layersOf } from './bands.ts';
 import { type Catalogue, featherStrip, groundGroup, upperGroup } from './catalogue.ts';
 import { alongLevel, type Banded, Cells, type Tile } from './cells.ts';
 import { type LayerPart, type LayersAt, layerParts } from './layers.ts';
 import { boardLines, boardWork, fillLines } from './order.ts';
-import { isTooSmall, outlinesOf } from './pieces.ts';
+import { marks, piecesOf } from './pieces.ts';
 
 /** What the saw takes: a remnant thinner than this is no row or column of its own. */
 const KERF_FT = 1 / 96;
@@ -149,59 +149,6 @@ export function tile(job: TileJob): Tiling {
     boards,
     fill: fillLines(tiles, catalogue, baseIn),
     work: boardWork(tiles, boards, [...unmade.list.values()], baseIn),
-  };
-}
-
-/** The pieces of one cell; the cell is marked where all of them are too small to be laid as boards. */
-function piecesOf(cell: Tile, { leastPieceIn }: Catalogue, baseIn: number, markOfBand: MarkOfBand): BoardPiece[] {
-  const { kind, layer, band, rings, group, coveredSqFt, stackIn } = cell;
-  const { boardLowIn: lowIn, boardHighIn: highIn } = band;
-  const fillIn = layer === 0 ? band.fillIn + baseIn : band.fillIn;
-  const outlines = outlinesOf(rings);
-  const fromIn = Math.max(lowIn, cell.leastIn - band.fillIn);
-  const toIn = Math.min(highIn, cell.mostIn - band.fillIn);
-  const mark = markOfBand(band, fillIn);
-  const whole = cell.areaSqFt > group.runFt * group.widthFt - 1e-3;
-  let laid = kind === 'strip';
-  const pieces: BoardPiece[] = [];
-  for (const outline of outlines) {
-    const sliver = kind === 'board' && !whole && isTooSmall(outline, leastPieceIn / 12, rings.length === 1);
-    if (!sliver) laid = true;
-    // All keys in one literal: thousands of pieces are made, and a spread of this size is slow.
-    pieces.push({
-      outline,
-      kind,
-      layer,
-      lowIn,
-      highIn,
-      fillIn,
-      fromIn,
-      toIn,
-      stackIn,
-      coveredSqFt: coveredSqFt / outlines.length,
-      mark,
-      whole,
-      sliver,
-      labelAt: centroid(outline),
-    });
-  }
-  cell.sliver = !laid;
-  return pieces;
-}
-
-type MarkOfBand = (band: Band, fillIn: number) => string;
-
-/** Marks are made once for each band and fill. */
-function marks(): MarkOfBand {
-  const known = new Map<Band, { fillIn: number; mark: string }[]>();
-  return (band, fillIn) => {
-    const own = known.get(band) ?? [];
-    if (own.length === 0) known.set(band, own);
-    const same = own.find((one) => one.fillIn === fillIn);
-    if (same !== undefined) return same.mark;
-    const mark = markOf(band.boardLowIn, band.boardHighIn, fillIn);
-    own.push({ fillIn, mark });
-    return mark;
   };
 }
 

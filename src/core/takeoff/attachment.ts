@@ -75,13 +75,17 @@ function adhered(job: Job, zones: WindZones): MaterialLine {
     fillSqFt += sqFt;
     fillFt += ribbonFt(sqFt, spacing[zones.at(centroid(outline))]);
   }
+  const upperSqFt = layout.pieces
+    .filter(({ layer }) => layer > 0)
+    .reduce((sum, { outline }) => sum + Math.abs(signedAreaSqFt(outline)), 0);
+  const upperFt = ribbonFt(upperSqFt, spacing.field);
   const onceFt =
     ribbonFt(zones.fieldSqFt, spacing.field) +
     ribbonFt(zones.perimeterSqFt, spacing.perimeter) +
     ribbonFt(zones.cornerSqFt, spacing.corner);
   const levelSqFt = layout.levellingBoardFt / levellingBoard.thicknessIn;
   const levelFt = ribbonFt(levelSqFt, spacing.field);
-  const totalFt = fillFt + 2 * onceFt + levelFt;
+  const totalFt = fillFt + 2 * onceFt + levelFt + upperFt;
   const most = Math.max(0, ...layout.pieces.map(({ fillIn }) => layersOf(catalogue, fillIn)?.length ?? 0));
   return lineOf({
     id: 'board-adhesive',
@@ -93,12 +97,15 @@ function adhered(job: Job, zones: WindZones): MaterialLine {
     orderUnit: 'cartridges',
     basis:
       `no screws in the field: ${job.noScrews?.why ?? ''}. Every interface is one application, 2 to ${2 + most} in the stack: ` +
-      `fill ${area(fillSqFt)} ${plainNumber(fillFt)} ft, taper ${plainNumber(onceFt)} ft, cover board ${plainNumber(onceFt)} ft${levelFt > 1 ? `, levelling ${area(levelSqFt)} ${plainNumber(levelFt)} ft` : ''}; ` +
+      `fill ${area(fillSqFt)} ${plainNumber(fillFt)} ft, taper ${plainNumber(onceFt)} ft, cover board ${plainNumber(onceFt)} ft${upperFt > 1 ? `, boards on boards ${area(upperSqFt)} ${plainNumber(upperFt)} ft` : ''}${levelFt > 1 ? `, levelling ${area(levelSqFt)} ${plainNumber(levelFt)} ft` : ''}; ` +
       `ribbons ${spacing.field} in apart in the field (${area(zones.fieldSqFt)}), ${spacing.perimeter} in within ${plainNumber(zones.bandFt, 1)} ft of the edges (${area(zones.perimeterSqFt)}), ${spacing.corner} in at corners (${area(zones.cornerSqFt)}); ` +
       `${foamRibbons.cartridgeFt} ft a cartridge, + ${foamRibbons.allowance * 100} %; the uplift calculation governs`,
     row: foamRibbons,
   });
 }
+
+/** Smaller remnants have no screw of their own. */
+const SCRAP_SQ_FT = 0.02;
 
 interface ScrewRow {
   lengthIn: number;
@@ -111,9 +118,12 @@ function screwRows(job: Job, zones: WindZones): ScrewRow[] {
   const { given } = job.site;
   const keptIn = Math.max(0, given.buildUpIn - given.removedIn);
   const rows = new Map<number, ScrewRow>();
-  for (const { outline, fillIn, highIn, whole: full } of job.layout.pieces) {
-    const sqFt = Math.abs(signedAreaSqFt(outline));
-    const thickIn = fillIn + highIn + coverBoard.thicknessIn + keptIn;
+  for (const { outline, coveredSqFt, stackIn, fillIn, highIn, layer, whole: full } of job.layout.pieces) {
+    // One pattern goes through the whole stack: what lies under other boards is held with them.
+    const sqFt = Math.abs(signedAreaSqFt(outline)) - coveredSqFt;
+    if (sqFt < SCRAP_SQ_FT) continue;
+    const boardsIn = layer === 0 && coveredSqFt < SCRAP_SQ_FT ? fillIn + highIn : stackIn;
+    const thickIn = boardsIn + coverBoard.thicknessIn + keptIn;
     const lengthIn = stockScrewIn(neededScrewIn(thickIn, given.deckThicknessIn, job.hold));
     const least = full
       ? boardDensity.leastOnWhole
