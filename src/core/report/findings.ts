@@ -177,7 +177,8 @@ function layoutFindings({ layouts, chosen, site, existing }: Context): Finding[]
         id: 'levelling',
         level: 'fix',
         where: 'the deck',
-        message: `The deck is levelled first with about ${Math.round(chosen.levellingBoardFt)} board feet of fill: laid as read, the sag would come through the taper.`,
+        message:
+          `The deck is ${chosen.groundFill?.how === 'filled' ? 'filled' : 'levelled'} first with about ${Math.round(chosen.levellingBoardFt)} board feet of fill: laid as read, it would come through the taper. ${chosen.groundFill?.note ?? ''}`.trimEnd(),
       }),
     );
   }

@@ -89,10 +89,11 @@ export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] 
     layout.levellingBoardFt < 0.5
       ? null
       : {
-          title: 'Level the deck',
+          title: layout.groundFill?.how === 'filled' ? 'Fill the deck where water would not fall' : 'Level the deck',
           hold: false,
           lines: [
-            `About ${boardFeet(layout.levellingBoardFt)} of fill brings the deck to the plane the boards are made for.`,
+            layout.groundFill?.note ??
+              `About ${boardFeet(layout.levellingBoardFt)} of fill brings the deck to the plane the boards are made for.`,
           ],
         },
     fresh.length === 0 ? null : { title: 'Make the new ways out', hold: false, lines: fresh.map(({ label }) => label) },

@@ -128,7 +128,8 @@ export function baseSentence(layout: Layout): string | null {
 }
 
 /** How near the layout comes to the least board that any layout with its own least slope could do with. */
-export function boundSentence({ bound, volumeBoardFt }: Layout): string | null {
+export function boundSentence({ bound, volumeBoardFt, levellingBoardFt }: Layout): string | null {
   if (bound === null) return null;
-  return `${boardFeet(volumeBoardFt)} against a least of ${boardFeet(bound.boardFt)} (within ${boardFeet(bound.errorBoardFt)}) for any roof that falls ${slopeFigure(bound.pathSlopeInPerFt)} along every path to the same outlets: ${plainNumber(bound.ratio, 2)} times. With the full slope in the valleys too it would be ${boardFeet(bound.strictConeBoardFt)}.`;
+  const what = levellingBoardFt < 0.5 ? '' : ' of fill and boards';
+  return `${boardFeet(volumeBoardFt + levellingBoardFt)}${what} against a least of ${boardFeet(bound.boardFt)} (within ${boardFeet(bound.errorBoardFt)}) for any roof that falls ${slopeFigure(bound.pathSlopeInPerFt)} along every path to the same outlets: ${plainNumber(bound.ratio, 2)} times. With the full slope in the valleys too it would be ${boardFeet(bound.strictConeBoardFt)}.`;
 }

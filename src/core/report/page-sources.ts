@@ -25,6 +25,7 @@ function notesOf(assessment: Assessment, layout: Layout | null): (SourceNote | n
     ...(layout === null ? [] : [layout.overflow.source, ...layout.outlets.map(({ source }) => source)]),
     ...(layout?.thermal?.bases.map(({ source }) => source) ?? []),
     ...(layout?.thermal?.checks.map(({ source }) => source) ?? []),
+    ...(assessment.alternatives ?? []).map(({ source }) => source),
     ...assessment.membranes.map(({ veto }) => veto?.source ?? null),
     ...assessment.materials.map(({ source }) => source),
     ...assessment.findings.map(({ source }) => source),
