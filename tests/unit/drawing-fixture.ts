@@ -287,7 +287,7 @@ export const byHand: Assessment = {
     },
   ],
   layouts: [layout, rejected],
-  search: { tried: 120, budget: 3000, complete: true, fitting: 80, rejected: [], relaxation: null },
+  search: { tried: 120, budget: 3000, complete: true, fitting: 80, barred: [], rejected: [], relaxation: null },
   chosenLayout: 'to-the-gutter',
   relax: null,
   membranes: [

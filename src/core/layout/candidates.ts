@@ -1,6 +1,6 @@
 import { feetInches } from '../../units/print.ts';
 import type { Judgement } from '../drainage/judge.ts';
-import { between, distanceFt, isInside, toSegment } from '../geometry/vector.ts';
+import { between, boxOf, distanceFt, isInside, toSegment } from '../geometry/vector.ts';
 import type { DrainOutlet, Outlet, Point, ScupperOutlet } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import { isOpenEdge } from '../site/offers.ts';
@@ -91,32 +91,41 @@ function scupperPlans(site: Site, open: readonly SiteEdge[], low: Point): Layout
     });
 }
 
-/** One more drain at the low spot. Over a ceiling that is the deck it needs a marked route for its leader. */
-function drainPlan(site: Site, open: readonly SiteEdge[], low: Point): LayoutPlan | null {
-  const clear = site.edges.every((edge) => toSegment(low, edge.from, edge.to).distanceFt > FAR_IN_FT);
-  if (!clear || !isInside(low, site.section.rings)) return null;
-  if (site.roof.outlets.some((outlet) => distanceFt(outletPoint(site.roof, outlet), low) < FAR_IN_FT)) return null;
+/** Drains at these spots, where none of them is on an edge, in a curb or at an outlet. */
+function drainPlan(
+  site: Site,
+  open: readonly SiteEdge[],
+  spots: readonly Point[],
+  words: Pick<LayoutPlan, 'id' | 'title' | 'why'>,
+): LayoutPlan | null {
+  const clear = spots.every(
+    (spot) =>
+      site.edges.every((edge) => toSegment(spot, edge.from, edge.to).distanceFt > FAR_IN_FT) &&
+      isInside(spot, site.section.rings) &&
+      site.roof.outlets.every((outlet) => distanceFt(outletPoint(site.roof, outlet), spot) >= FAR_IN_FT),
+  );
+  if (!clear) return null;
   const exposed = site.given.below === 'living-exposed-deck';
   const routed = site.roof.outlets.some((outlet) => outlet.kind === 'drain' && outlet.leaderRoute === 'yes');
-  const drain: DrainOutlet = {
-    id: 'new-drain',
-    kind: 'drain',
-    role: 'primary',
-    status: 'proposed',
-    at: low,
-    sizeIn: null,
-    insertBoreIn: null,
-    strainer: null,
-    strainerFreeSqIn: null,
-    inletIn: null,
-    working: true,
-    leaderRoute: routed ? 'yes' : 'unknown',
-  };
+  const drains = spots.map(
+    (at, i): DrainOutlet => ({
+      id: spots.length === 1 ? `new-${words.id}` : `new-${words.id}-${i + 1}`,
+      kind: 'drain',
+      role: 'primary',
+      status: 'proposed',
+      at,
+      sizeIn: null,
+      insertBoreIn: null,
+      strainer: null,
+      strainerFreeSqIn: null,
+      inletIn: null,
+      working: true,
+      leaderRoute: routed ? 'yes' : 'unknown',
+    }),
+  );
   return {
-    id: 'drain-at-low-spot',
-    title: 'A new drain at the low spot',
-    why: 'The shortest ways and the thinnest roof, for a drain with its leader inside the house.',
-    outlets: [...working(site), drain],
+    ...words,
+    outlets: [...working(site), ...drains],
     edges: open,
     newEdges: new Set(),
     barred:
@@ -125,6 +134,42 @@ function drainPlan(site: Site, open: readonly SiteEdge[], low: Point): LayoutPla
         : null,
   };
 }
+
+/** New drains: at the low spot; in the middle; two along the middle of the long side. */
+function drainPlans(site: Site, open: readonly SiteEdge[], low: Point): LayoutPlan[] {
+  const box = boxOf(site.outline);
+  const at = (x: number, y: number): Point =>
+    roundedInside(site, [box.minX + (box.maxX - box.minX) * x, box.minY + (box.maxY - box.minY) * y]);
+  const wide = box.maxX - box.minX > box.maxY - box.minY;
+  const middle = at(0.5, 0.5);
+  const halves = wide ? [at(0.25, 0.5), at(0.75, 0.5)] : [at(0.5, 0.25), at(0.5, 0.75)];
+  const few = site.roof.outlets.filter(({ role }) => role === 'primary').length < FEW_OUTLETS;
+  const plans = [
+    drainPlan(site, open, [low], {
+      id: 'drain-at-low-spot',
+      title: 'A new drain at the low spot',
+      why: 'The shortest ways and the thinnest roof, for a drain with its leader inside the house.',
+    }),
+    few && distanceFt(middle, low) > FAR_IN_FT
+      ? drainPlan(site, open, [middle], {
+          id: 'drain-in-the-middle',
+          title: 'A new drain in the middle',
+          why: 'Equal ways from all sides, for a drain away from the old low spot.',
+        })
+      : null,
+    few
+      ? drainPlan(site, open, halves, {
+          id: 'two-drains',
+          title: 'Two new drains along the middle',
+          why: 'Half the way for the water: the thinnest roof, and each drain is a second way out for the other.',
+        })
+      : null,
+  ];
+  return plans.filter((plan): plan is LayoutPlan => plan !== null);
+}
+
+/** With fewer outlets than this another one shortens the ways much. */
+const FEW_OUTLETS = 3;
 
 /** The lowest spot of the old surface that is not at an outlet: its deepest pond, else the lowest point well inside. */
 function lowSpot(site: Site, existing: Judgement): Point {
@@ -143,18 +188,41 @@ function roundedInside(site: Site, p: Point): Point {
   return isInside(near, site.section.rings) ? near : p;
 }
 
+/** Two ideas at once, where both may be made: the likeliest edges and scuppers, and one of each. */
+function pairPlans(ideas: readonly LayoutPlan[]): LayoutPlan[] {
+  const open = ideas.filter(({ barred }) => barred === null).slice(0, MOST_IN_PAIRS);
+  return open.flatMap((a, i) =>
+    open.slice(i + 1).map(
+      (b): LayoutPlan => ({
+        id: `${a.id}-and-${b.id}`,
+        title: `${a.title}, and ${lowerFirst(b.title)}`,
+        why: 'Two new ways out: the shortest ways and the thinnest roof, and each is a second way out for the other.',
+        outlets: [...a.outlets, ...b.outlets.filter(({ id }) => !a.outlets.some((outlet) => outlet.id === id))],
+        edges: [...a.edges, ...b.edges.filter(({ id }) => !a.edges.some((edge) => edge.id === id))],
+        newEdges: new Set([...a.newEdges, ...b.newEdges]),
+        barred: null,
+        pair: true,
+      }),
+    ),
+  );
+}
+
+const MOST_IN_PAIRS = 3;
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** Ideas worth building, the plainest first. */
 export function plansFor(site: Site, existing: Judgement): LayoutPlan[] {
   const open = site.edges.filter(isOpenEdge);
   const low = lowSpot(site, existing);
-  const plans = [
-    existingPlan(site, open),
-    ...edgePlans(site, open),
-    ...scupperPlans(site, open, low),
-    drainPlan(site, open, low),
-  ];
-  return plans.filter((plan): plan is LayoutPlan => plan !== null);
+  const more = [...edgePlans(site, open), ...scupperPlans(site, open, low), ...drainPlans(site, open, low)];
+  const plain = existingPlan(site, open);
+  // A roof with many outlets has short ways already.
+  const few = site.roof.outlets.length <= MANY_OUTLETS;
+  return [...(plain === null ? [] : [plain]), ...more, ...(few ? pairPlans(more) : [])];
 }
+
+const MANY_OUTLETS = 8;
 
 /** Points that the plans need as vertices of the section. */
 export function pointsOf(site: Site, plans: readonly LayoutPlan[]): Point[] {

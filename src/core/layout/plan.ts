@@ -24,6 +24,8 @@ export interface LayoutPlan {
   newEdges: ReadonlySet<string>;
   /** Reason why it may not be built, known before any geometry. */
   barred: string | null;
+  /** Two ideas at once. */
+  pair?: boolean;
   /** Form of the taper about its outlets; four-way where none is named. */
   form?: TaperForm;
 }
@@ -48,6 +50,20 @@ export function axisDeg(site: Site): number {
   const sides = site.outline.map((p, i) => [p, site.outline[(i + 1) % site.outline.length]] as const);
   const [a, b] = sides.reduce((x, y) => (distanceFt(y[0], y[1]) > distanceFt(x[0], x[1]) + 1e-9 ? y : x));
   return quarterTurnDeg(direction(a, b));
+}
+
+/** A side that is a good part of the way round is worth laying boards along. */
+const LONG_SHARE = 0.15;
+
+/** Turns against the building's own axis that run along some other long side. */
+export function otherAxes(site: Site): number[] {
+  const own = axisDeg(site);
+  const sides = site.outline.map((p, i) => [p, site.outline[(i + 1) % site.outline.length]] as const);
+  const round = sides.reduce((sum, [a, b]) => sum + distanceFt(a, b), 0);
+  const turns = sides
+    .filter(([a, b]) => distanceFt(a, b) > LONG_SHARE * round)
+    .map(([a, b]) => (Math.round((((quarterTurnDeg(direction(a, b)) - own) % 90) + 90) * 1e6) / 1e6) % 90);
+  return [...new Set(turns)].filter((turn) => turn > 0.5 && turn < 89.5);
 }
 
 /** Starts of the taper: every working primary outlet, at the low edge of a board or at its own floor if that is higher. */

@@ -11,9 +11,27 @@ interface Group {
   leastShortIn: number;
 }
 
+interface Barred {
+  why: string;
+  count: number;
+  best: Sketch;
+}
+
 /** Candidates that break a height, gathered by the height they break most. */
 export class Rejects {
   readonly #groups = new Map<string, Group>();
+  readonly #barred = new Map<string, Barred>();
+
+  /** A candidate whose outlets may not be made, whatever its heights. */
+  bar(sketch: Sketch, why: string): void {
+    const group = this.#barred.get(why);
+    if (group === undefined) {
+      this.#barred.set(why, { why, count: 1, best: sketch });
+      return;
+    }
+    group.count++;
+    if (sketch.short === null && sketch.boardFt < group.best.boardFt) group.best = sketch;
+  }
 
   add(sketch: Sketch, { limit, byIn }: { limit: Limit; byIn: number }): void {
     const group = this.#groups.get(limit.id);
@@ -28,7 +46,7 @@ export class Rejects {
   }
 
   /** What was rejected and why; where nothing fits, the least that would have to give. */
-  report(fitting: number): Pick<SearchReport, 'fitting' | 'rejected' | 'relaxation'> {
+  report(fitting: number): Pick<SearchReport, 'fitting' | 'barred' | 'rejected' | 'relaxation'> {
     const groups = [...this.#groups.values()].sort((a, b) => b.count - a.count);
     const nearest = groups.reduce<Group | null>(
       (a, b) => (a === null || b.leastShortIn < a.leastShortIn ? b : a),
@@ -36,6 +54,12 @@ export class Rejects {
     );
     return {
       fitting,
+      barred: [...this.#barred.values()].map(({ why, count, best }) => ({
+        why,
+        count,
+        nearest: titleOf(best),
+        boardFt: best.boardFt,
+      })),
       rejected: groups.map(({ limit, count, best, leastShortIn }) => ({
         limit: limit.id,
         where: limit.where,

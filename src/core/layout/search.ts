@@ -1,10 +1,11 @@
 import type { Layout, SearchReport } from '../report/types.ts';
+import type { Site } from '../site/site.ts';
 import { type Built, build, overBase } from './build.ts';
 import { buildPlan, slopesFor, slopesOf } from './build-plan.ts';
 import { buildUpAt, heightRejection, usesOf, waterRejection } from './check.ts';
 import { nonDominated, type Weighed } from './frontier.ts';
 import { openParts } from './open-parts.ts';
-import type { LayoutPlan } from './plan.ts';
+import { type LayoutPlan, otherAxes } from './plan.ts';
 import { costBoardFt, needsLeave, newOutletsOf, rank } from './rank.ts';
 import { Rejects } from './rejects.ts';
 import { type LayoutContext, layoutReport } from './report.ts';
@@ -21,12 +22,15 @@ export interface SearchProgress {
 /** Candidates that are looked at before a search stops by itself. */
 export const SEARCH_BUDGET = 3000;
 
-/** Flat layers under the taper that are tried, in. */
-const BASES_IN = [0, 1, 2, 3, 4];
+/** Flat layers under the taper that are tried, in: half inches as the trade stocks them. */
+const BASES_IN = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4];
+
+/** With more outlets than this the ways are short and forms differ little: fewer of them are tried. */
+const MANY_OUTLETS = 8;
 
 /** Sketches that are built and flooded at most; those that hold become layouts. */
 const MOST_PROOFS = 12;
-const MOST_VARIANTS = 5;
+const mostVariants = (outlets: number): number => (outlets > MANY_OUTLETS ? 2 : 5);
 
 /** Steeper boards than four times the rule are for crickets alone. */
 const STEEPEST_FIELD_IN_PER_FT = 0.5;
@@ -46,10 +50,27 @@ function gentlerVariant({ site, limits }: LayoutContext, built: Built): Built | 
   return build(site, plan, next, 0, built.ground);
 }
 
+const turnWords = (turnDeg: number): string =>
+  turnDeg === 0 ? '' : turnDeg === 90 ? '-across' : `-turned-${Math.round(turnDeg)}`;
+
 /** The same outlets in another form of taper. */
 function inForm(plan: LayoutPlan, shape: TaperShape, turnDeg: number): LayoutPlan {
-  const id = turnDeg === 0 ? `${plan.id}-${shape.id}` : `${plan.id}-${shape.id}-across`;
+  if (shape === fourWayShape && turnDeg === 0) return plan;
+  const id = `${plan.id}-${shape.id}${turnWords(turnDeg)}`;
   return { ...plan, id, why: `${shape.why} ${plan.why}`, form: { shape, turnDeg } };
+}
+
+/** Forms that are tried about the outlets of a plan, each with its turns. */
+function* formsOf(site: Site, { starts }: Built): Generator<{ shape: TaperShape; turnDeg: number }> {
+  // Where nothing but an edge takes water the form about a point makes no difference.
+  const pointed = starts.some(({ kind }) => kind === 'point');
+  const many = starts.length > MANY_OUTLETS;
+  for (const shape of pointed ? shapes : [fourWayShape]) {
+    if (many && !shape.forMany) continue;
+    const turns = many ? shape.turnsDeg.slice(0, 1) : shape.turnsDeg;
+    for (const turnDeg of turns) yield { shape, turnDeg };
+  }
+  if (pointed && !many) for (const turnDeg of otherAxes(site)) yield { shape: fourWayShape, turnDeg };
 }
 
 /** Every candidate of one plan: forms, turns, slopes and bases, told from few surfaces. */
@@ -58,40 +79,40 @@ function* sketchesOf({ site, limits }: LayoutContext, base: Built): Generator<Sk
   const made = slopesOf(site);
   const has = (slope: number): boolean => made.some((one) => Math.abs(one - slope) < 1e-9);
   const fields = slopesFor(site, base.ground.patches).filter((slope) => slope <= STEEPEST_FIELD_IN_PER_FT);
-  // Where nothing but an edge takes water the form about a point makes no difference.
-  const pointed = base.starts.some(({ kind }) => kind === 'point');
-  for (const shape of pointed ? shapes : [fourWayShape]) {
-    for (const turnDeg of shape.turnsDeg) {
-      const plan = shape === fourWayShape ? base.plan : inForm(base.plan, shape, turnDeg);
-      const sketcher = new Sketcher(site, plan, base.ground, spots);
-      for (const slope of fields) {
-        if (!shape.boardShares.every((share) => has(share * slope))) continue;
-        for (const baseIn of BASES_IN) {
-          const sketch = sketcher.at(slope, baseIn);
-          if (sketch !== null) yield sketch;
-        }
+  for (const { shape, turnDeg } of formsOf(site, base)) {
+    const sketcher = new Sketcher(site, inForm(base.plan, shape, turnDeg), base.ground, spots);
+    for (const slope of fields) {
+      if (!shape.boardShares.every((share) => has(share * slope))) continue;
+      for (const baseIn of BASES_IN) {
+        const sketch = sketcher.at(slope, baseIn);
+        if (sketch !== null) yield sketch;
       }
     }
   }
 }
 
+/** Valleys steeper than the rule are no better for it. */
+const flatness = (valleyInPerFt: number, ruleInPerFt: number): number => -Math.min(valleyInPerFt, ruleInPerFt);
+
 const weighSketch =
-  (levellingBoardFt: (sketch: Sketch) => number) =>
+  (ruleInPerFt: number, levellingBoardFt: (sketch: Sketch) => number) =>
   (sketch: Sketch): Weighed => ({
     costBoardFt: costBoardFt(sketch.plan, sketch.boardFt, levellingBoardFt(sketch)),
     greatestIn: sketch.greatestIn,
-    flatnessPerFt: -sketch.valleyInPerFt,
+    flatnessPerFt: flatness(sketch.valleyInPerFt, ruleInPerFt),
     addedPsf: 0,
     newOutlets: newOutletsOf(sketch.plan),
   });
 
-const weighLayout = ({ layout, plan }: Ranked): Weighed => ({
-  costBoardFt: costBoardFt(plan, layout.volumeBoardFt, layout.levellingBoardFt),
-  greatestIn: layout.greatestThicknessIn,
-  flatnessPerFt: -(layout.leastValleySlopeInPerFt ?? layout.leastFaceSlopeInPerFt ?? 0),
-  addedPsf: layout.addedPsf,
-  newOutlets: newOutletsOf(plan),
-});
+const weighLayout =
+  (ruleInPerFt: number) =>
+  ({ layout, plan }: Ranked): Weighed => ({
+    costBoardFt: costBoardFt(plan, layout.volumeBoardFt, layout.levellingBoardFt),
+    greatestIn: layout.greatestThicknessIn,
+    flatnessPerFt: flatness(layout.leastValleySlopeInPerFt ?? ruleInPerFt, ruleInPerFt),
+    addedPsf: layout.addedPsf,
+    newOutlets: newOutletsOf(plan),
+  });
 
 interface Ranked {
   built: Built;
@@ -102,9 +123,10 @@ interface Ranked {
 /** Sketches turned into surfaces and flooded, the most promising first, until enough of them hold. */
 function* proven(context: LayoutContext, sketches: readonly Sketch[], grounds: ReadonlyMap<string, Built>) {
   const { site, limits } = context;
+  const most = mostVariants(context.site.roof.outlets.length);
   let [proofs, found] = [0, 0];
   for (const { plan, slopeInPerFt, baseIn } of sketches) {
-    if (proofs === MOST_PROOFS || found === MOST_VARIANTS) return;
+    if (proofs === MOST_PROOFS || found === most) return;
     const base = grounds.get(groundKey(plan));
     if (base === undefined) continue;
     proofs++;
@@ -143,21 +165,21 @@ export function* searchLayouts(
   let tried = bases.length;
   let complete = true;
   search: for (const base of bases) {
-    if (base.plan.barred !== null) continue;
     for (const sketch of sketchesOf(context, base)) {
       if (tried === budget) {
         complete = false;
         break search;
       }
       tried++;
-      if (sketch.short === null) fitting.push(sketch);
+      if (base.plan.barred !== null) rejects.bar(sketch, base.plan.barred);
+      else if (sketch.short === null) fitting.push(sketch);
       else rejects.add(sketch, sketch.short);
       if (tried % 50 === 0) yield { tried, budget, doing: 'sketches' };
     }
   }
   const levellingOf = ({ plan }: Sketch): number => grounds.get(groundKey(plan))?.ground.levellingBoardFt ?? 0;
   const known = new Set(bases.map(({ plan, slopeInPerFt }) => `${plan.id} ${slopeInPerFt}`));
-  const best = nonDominated(fitting, weighSketch(levellingOf))
+  const best = nonDominated(fitting, weighSketch(site.given.faceInPerFt, levellingOf))
     .filter(({ plan, slopeInPerFt, baseIn }) => baseIn > 0 || !known.has(`${plan.id} ${slopeInPerFt}`))
     .sort((a, b) => order(a, levellingOf(a)) - order(b, levellingOf(b)));
   const variants: Built[] = [];
@@ -191,9 +213,10 @@ export function layoutsOf(context: LayoutContext, built: readonly Built[]): Layo
   const reported = built.map((one): Ranked => ({ built: one, plan: one.plan, layout: layoutReport(context, one) }));
   const offered = nonDominated(
     reported.filter(({ layout }) => layout.rejected === null),
-    weighLayout,
+    weighLayout(context.site.given.faceInPerFt),
   );
-  const rejected = reported.filter(({ layout }) => layout.rejected !== null);
+  // Of two ideas at once that do not hold nothing is learnt that each of them alone does not tell.
+  const rejected = reported.filter(({ layout, plan }) => layout.rejected !== null && !plan.pair);
   const ranked = [...offered, ...rejected].sort((a, b) => rank(a) - rank(b));
   const lead = ranked.find(({ layout }) => layout.rejected === null);
   return ranked.map((one) => {

@@ -23,6 +23,8 @@ export interface TaperShape {
   valleyShare: number;
   title(slopeInPerFt: number): string;
   why: string;
+  /** Tried on roofs with many outlets too. */
+  forMany: boolean;
 }
 
 export const fourWayShape: TaperShape = {
@@ -33,6 +35,7 @@ export const fourWayShape: TaperShape = {
   valleyShare: Math.SQRT1_2,
   title: (slope) => `boards at ${slopeInWords(slope)}`,
   why: 'Four planes to each outlet: one sort of board and valleys that fall well.',
+  forMany: true,
 };
 
 /** Boards of a cricket over those of its field: the trade's double, never flatter in its face than the field. */
@@ -55,6 +58,7 @@ function cricketShape(lengthToWidth: number): TaperShape {
     title: (slope) =>
       `two fields at ${slopeInWords(slope)} with crickets, width to length 1:${lengthToWidth}, of boards at ${slopeInWords(CRICKET_BOARDS * slope)}`,
     why: 'Two fields and crickets between the outlets: thinner than four planes, for flatter valleys and more cutting.',
+    forMany: lengthToWidth === 1.5 || lengthToWidth === 2,
   };
 }
 
@@ -66,6 +70,7 @@ const slopedValleyShape: TaperShape = {
   valleyShare: 0.5,
   title: (slope) => `two fields at ${slopeInWords(slope)} on a valley that falls ${slopeInWords(slope / 2)} itself`,
   why: 'Two layers of boards laid square to each other: no mitre in the field, for two slopes of board.',
+  forMany: false,
 };
 
 const pyramidShape: TaperShape = {
@@ -76,6 +81,7 @@ const pyramidShape: TaperShape = {
   valleyShare: 2 / Math.sqrt(5),
   title: (slope) => `long planes at ${slopeInWords(slope)}, short ones at ${slopeInWords(2 * slope)}`,
   why: 'Steeper planes on the short sides keep the walls level in height, with steeper valleys.',
+  forMany: false,
 };
 
 /** Every shape that is tried, the plainest first. */

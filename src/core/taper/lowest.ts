@@ -1,6 +1,6 @@
 import { type Convex, cut, intersectConvex, isSliver, subtractConvex } from '../geometry/convex.ts';
 import { heightIn, type Plane } from '../geometry/plane.ts';
-import { type Box, boxesOverlap, boxOf } from '../geometry/vector.ts';
+import { type Box, boxesOverlap, boxOf, centroid } from '../geometry/vector.ts';
 import type { Point } from '../roof.ts';
 import { higherSide, type Patch } from '../surface/patch.ts';
 
@@ -46,6 +46,21 @@ function neighbours(pieces: readonly Piece[]): number[][] {
   return near;
 }
 
+/** Rivals that lie lowest at the middle of a piece come first: they leave little of it for the others to be tried on. */
+function likeliestFirst({ patch }: Piece, pieces: readonly Piece[], near: readonly number[]): readonly number[] {
+  if (near.length < 4) return near;
+  const [x, y] = centroid(patch.ring);
+  const lowness = near.map((j) => {
+    const { box, patch: rival } = pieces[j];
+    const over = x > box.minX && x < box.maxX && y > box.minY && y < box.maxY;
+    return { j, key: heightIn(rival.plane, [x, y]) + (over ? 0 : FAR_IN) };
+  });
+  return lowness.sort((a, b) => a.key - b.key).map(({ j }) => j);
+}
+
+/** More than any roof rises. */
+const FAR_IN = 1e6;
+
 /**
  * The lowest of pieces that may overlap; where two are equal the earlier keeps the place.
  * @param middle one and the same place for all pieces of a roof
@@ -58,7 +73,7 @@ export function lowestOf(patches: readonly Patch[], middle: Point): Patch[] {
   const near = neighbours(pieces);
   return pieces.flatMap((piece, i) => {
     let rings: Convex[] = [piece.patch.ring];
-    for (const j of near[i]) {
+    for (const j of likeliestFirst(piece, pieces, near[i])) {
       if (rings.length === 0) break;
       rings = rings.flatMap((ring) => yieldTo(ring, piece, pieces[j], j < i));
     }
