@@ -3,8 +3,8 @@ import type { Edge, Existing, ExistingSurface, Roof } from '../core/roof.ts';
 /** Longest line before a group or list is broken over several. */
 const LINE = 110;
 
-/** Keys that say something when empty: no downspouts; a gutter of which nothing is known; no strips. Other empty places are left out. */
-const keepEmpty = new Set(['downspouts', 'gutter', 'flat', 'strips']);
+/** Keys that say something when empty: no downspouts; a gutter of which nothing is known. Other empty places are left out. */
+const keepEmpty = new Set(['downspouts', 'gutter']);
 
 /** Keys in the order in which a reader looks for them; the others follow by the alphabet. */
 const keyOrder = [

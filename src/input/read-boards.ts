@@ -84,7 +84,7 @@ function readStrip(raw: NonNullable<RawBoards['strips']>[number], path: string, 
   return null;
 }
 
-/** The boards of a supplier; null in a part that is not given. An empty list is asked about: nothing could be built. */
+/** The boards of a supplier; null in a part that is not given or whose list is empty (all its rows taken out). */
 export function readBoards(raw: RawBoards, path: string, log: InputLog): BoardStock {
   const list = <R, T>(
     key: 'groups' | 'flat' | 'strips',
@@ -92,14 +92,9 @@ export function readBoards(raw: RawBoards, path: string, log: InputLog): BoardSt
     read: ReadOne<R, T>,
   ) => {
     const own = under(path, key);
-    return rows?.map((row, i) => read(row, under(own, i), log)).filter((row) => row !== null) ?? null;
+    if (rows === null || rows === undefined || rows.length === 0) return null;
+    return rows.map((row, i) => read(row, under(own, i), log)).filter((row) => row !== null);
   };
-  if (raw.groups?.length === 0) {
-    log.problem(under(path, 'groups'), 'range', 'no tapered boards are given.', {
-      got: '[]',
-      instead: 'at least one group, or leave it out for those common to the trade',
-    });
-  }
   return {
     groups: list('groups', raw.groups, readBoardGroup),
     flat: list('flat', raw.flat, readFlat),

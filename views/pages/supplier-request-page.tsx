@@ -22,14 +22,22 @@ function Request({ assessment, layout }: { assessment: Assessment; layout: Layou
     <>
       <Table
         caption="Tapered boards, named by low and high edge in inches"
-        columns={[{ head: 'Mark' }, { head: 'Fill under it' }, { head: 'Boards', kind: 'figure' }, ...blanks]}
-        rows={boardRows(layout).map(({ mark, fill, order }) => ({ cells: [mark, fill, order, '', '', ''] }))}
+        columns={[
+          { head: 'Mark' },
+          { head: 'Slope, size' },
+          { head: 'Fill under it' },
+          { head: 'Boards', kind: 'figure' },
+          ...blanks,
+        ]}
+        rows={boardRows(layout).map(({ mark, board, fill, order }) => ({
+          cells: [mark, board, fill, order, '', '', ''],
+        }))}
       />
       {layout.fill.length === 0 ? null : (
         <Table
-          caption="Flat fill, 4 x 8 ft"
-          columns={[{ head: 'Thickness' }, { head: 'Boards', kind: 'figure' }, ...blanks]}
-          rows={fillRows(layout).map(({ thickness, order }) => ({ cells: [thickness, order, '', '', ''] }))}
+          caption="Flat fill"
+          columns={[{ head: 'Thickness' }, { head: 'Size' }, { head: 'Boards', kind: 'figure' }, ...blanks]}
+          rows={fillRows(layout).map(({ thickness, size, order }) => ({ cells: [thickness, size, order, '', '', ''] }))}
         />
       )}
       {supplierGroups(assessment.materials).map(({ group, lines }) => (

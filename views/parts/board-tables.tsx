@@ -1,4 +1,4 @@
-import { boardRows, fillRows } from '../../src/core/report/page-materials.ts';
+import { boardNotes, boardRows, fillRows } from '../../src/core/report/page-materials.ts';
 import type { Layout } from '../../src/core/report/types.ts';
 import { Table } from './table.tsx';
 
@@ -14,22 +14,32 @@ export function BoardTables({ layout }: { layout: Layout }) {
           { head: 'Fill under it' },
           { head: 'Order', kind: 'figure' },
           { head: 'Net', kind: 'figure' },
+          { head: 'Cut', kind: 'figure' },
+          { head: 'Left over', kind: 'figure' },
           { head: 'Mark on the bundle', kind: 'blank' },
         ]}
-        rows={boardRows(layout).map(({ mark, edges, fill, order, net }) => ({
-          cells: [mark, edges, fill, order, net, ''],
+        rows={boardRows(layout).map(({ mark, edges, fill, order, net, cut, waste }) => ({
+          cells: [mark, edges, fill, order, net, cut, waste, ''],
         }))}
       />
+      <ul>
+        {boardNotes(layout).map((note) => (
+          <li>{note}</li>
+        ))}
+      </ul>
       {layout.fill.length === 0 ? null : (
         <Table
-          caption="Flat fill, 4 x 8 ft boards"
+          caption="Flat fill"
           columns={[
             { head: 'Thickness' },
+            { head: 'Boards' },
             { head: 'Area', kind: 'figure' },
             { head: 'Order', kind: 'figure' },
             { head: 'Mark on the bundle', kind: 'blank' },
           ]}
-          rows={fillRows(layout).map(({ thickness, area, order }) => ({ cells: [thickness, area, order, ''] }))}
+          rows={fillRows(layout).map(({ thickness, size, area, order }) => ({
+            cells: [thickness, size, area, order, ''],
+          }))}
         />
       )}
     </>

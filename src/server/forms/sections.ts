@@ -392,6 +392,65 @@ const buildUp: SectionSpec = {
   ],
 };
 
+const boards: SectionSpec = {
+  slug: 'boards',
+  title: 'Boards your supplier has',
+  lead: 'Leave this empty to lay out with boards that are common to the trade. Where a list is given, only its boards are used.',
+  groups: [
+    {
+      at: 'boards.groups',
+      title: 'Tapered boards',
+      note: 'One group to each slope: boards that follow on from each other, then the same again on fill. Of two groups of one slope the first is used; boards that start at 0 are for crickets.',
+      list: { what: 'group of boards', blank: 1 },
+      fields: [
+        measure('slopeInPerFt', 'Slope', 'slope'),
+        measure('runFt', 'Length along the slope', 'length', '4 or 8'),
+        measure('widthFt', 'Length of the level side', 'length', 'nothing: 4'),
+        field(
+          'lowEdgesIn',
+          'Low edges, thinnest first (inches)',
+          { kind: 'distances' },
+          'two boards at 1/4 in per ft, 4 ft long: 0.5, 1.5',
+        ),
+        measure('fillStepIn', 'Fill under the next round', 'thickness', 'boards x rise: 2 for two boards of 1 in'),
+      ],
+    },
+    {
+      at: 'boards.flat',
+      title: 'Flat boards',
+      note: 'For the fill under tapered boards and for a base layer.',
+      list: { what: 'flat board', blank: 1 },
+      fields: [
+        measure('thicknessIn', 'Thickness', 'thickness'),
+        measure('lengthFt', 'Length', 'length', 'nothing: 8'),
+        measure('widthFt', 'Width', 'length', 'nothing: 4'),
+      ],
+    },
+    {
+      at: 'boards.strips',
+      title: 'Tapered edge strips',
+      note: 'Strips that start at nothing and end at a board’s low edge.',
+      list: { what: 'edge strip', blank: 1 },
+      fields: [
+        measure('highIn', 'Thick edge', 'thickness'),
+        measure('runIn', 'Width', 'thickness', 'from its thin to its thick edge'),
+      ],
+    },
+    {
+      at: 'boards',
+      title: 'Small pieces',
+      fields: [
+        measure(
+          'leastPieceIn',
+          'Smallest piece that is laid as a board',
+          'thickness',
+          'nothing: 4; smaller ones are cut from offcuts beside them',
+        ),
+      ],
+    },
+  ],
+};
+
 const preferences: SectionSpec = {
   slug: 'wishes',
   title: 'Wishes and limits',
@@ -422,6 +481,7 @@ export const sections: readonly SectionSpec[] = [
   outlets,
   today,
   buildUp,
+  boards,
   preferences,
 ];
 

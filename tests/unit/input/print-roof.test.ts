@@ -313,10 +313,13 @@ const roof: fc.Arbitrary<Roof> = fc.record({
         { slopeInPerFt: 0.125, runFt: 8, widthFt: 4, lowEdgesIn: [0.5, 1.5], fillStepIn: 2 },
       ]),
     ),
-    flat: or(fc.array(fc.record({ thicknessIn: size(4), lengthFt: fc.constant(8), widthFt: fc.constant(4) }))).map(
-      (rows) => rows?.filter(({ thicknessIn }) => thicknessIn > 0) ?? null,
+    flat: or(
+      fc.array(
+        fc.record({ thicknessIn: fc.constantFrom(0.5, 1.25, 2), lengthFt: fc.constant(8), widthFt: fc.constant(4) }),
+        { minLength: 1 },
+      ),
     ),
-    strips: or(fc.constantFrom([], [{ highIn: 0.5, runIn: 12 }])),
+    strips: or(fc.constantFrom([{ highIn: 0.5, runIn: 12 }], [{ highIn: 1, runIn: 24 }])),
     leastPieceIn: or(size(8)),
   }),
   slopeRule: fc.record({ faceInPerFt: or(size(1)), valleyInPerFt: or(size(1)), strict: or(yesNo) }),
