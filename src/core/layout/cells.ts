@@ -10,6 +10,8 @@ export interface Tile {
   kind: 'board' | 'strip';
   group: BoardGroup;
   layer: number;
+  /** Number of the plane that the cell lies in, as the layer parts have it. */
+  sheet: number;
   outlet: string;
   band: Band;
   rings: Convex[];
@@ -47,9 +49,9 @@ export class Cells {
     const key = `${part.sheet}|${band.index}|${column}`;
     let tile = this.tiles.get(key);
     if (tile === undefined) {
-      const { layer, outlet } = part;
+      const { layer, outlet, sheet } = part;
       const none = { areaSqFt: 0, coveredSqFt: 0, leastIn: Infinity, mostIn: -Infinity, stackIn: 0, sliver: false };
-      tile = { kind, group, layer, outlet, band, rings: [], plane, axis, column, ...none };
+      tile = { kind, group, layer, sheet, outlet, band, rings: [], plane, axis, column, ...none };
       this.tiles.set(key, tile);
     }
     const areaSqFt = signedAreaSqFt(ring);

@@ -134,12 +134,16 @@ function levelSideFt({ rings, plane }: Tile, thicknessIn: number): number {
 }
 
 function ripLines(tiles: readonly Tile[], baseIn: number): RipLine[] {
+  const start = new Map<number, number>();
+  for (const { sheet, leastIn } of tiles) start.set(sheet, Math.min(leastIn, start.get(sheet) ?? leastIn));
   const ripped = tiles.flatMap((tile) => {
-    const { band, kind, sliver, layer, group } = tile;
+    const { band, kind, sliver, layer, group, sheet } = tile;
+    // Behind an inside corner a plane starts in a point: there is no level side, but no lower part either.
+    const isFirst = tile.leastIn < (start.get(sheet) ?? 0) + SAME_IN;
     if (kind !== 'board' || sliver) return [];
     const fromIn = Math.max(band.boardLowIn, tile.leastIn - band.fillIn);
     const toIn = Math.min(band.boardHighIn, tile.mostIn - band.fillIn);
-    const low = fromIn > band.boardLowIn + SAME_IN && levelSideFt(tile, tile.leastIn) > LEAST_RIP_FT;
+    const low = fromIn > band.boardLowIn + SAME_IN && (isFirst || levelSideFt(tile, tile.leastIn) > LEAST_RIP_FT);
     const high = toIn < band.boardHighIn - SAME_IN && levelSideFt(tile, tile.mostIn) > LEAST_RIP_FT;
     if (!low && !high) return [];
     const part: RipLine['part'] = low && high ? 'middle' : low ? 'upper' : 'lower';

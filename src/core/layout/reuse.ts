@@ -50,6 +50,8 @@ const turnedOver = ({ from, to, widthFt }: Profile): Profile => ({
   widthFt,
 });
 
+const reachOf = ({ to }: Profile): number[] => to.map((w) => (Number.isFinite(w) ? w : 0));
+
 /** How far along a board a piece must move to clear what lies on it already; null where it would stand over the end. */
 function shiftFt(taken: number[], { from, widthFt }: Profile, boardFt: number): number | null {
   const most = boardFt - widthFt + 1e-6;
@@ -101,9 +103,10 @@ export function boardsSaved(pieces: readonly CutPiece[], runFt: number, widthFt:
       }),
     );
     if (fits) continue;
-    const taken = new Array<number>(STEPS + 1).fill(0);
-    for (let k = 0; k <= STEPS; k++) if (Number.isFinite(piece.to[k])) taken[k] = piece.to[k];
-    boards.push(taken);
+    // The first piece of a board lies so that most of the board's other end stays free.
+    const [a, b] = ways.map(reachOf);
+    const sum = (reach: readonly number[]): number => reach.reduce((total, w) => total + w, 0);
+    boards.push(sum(a) <= sum(b) ? a : b);
   }
   return matched.length - boards.length;
 }
