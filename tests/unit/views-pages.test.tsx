@@ -271,7 +271,7 @@ describe('owner’s page', () => {
 describe('supplier request', () => {
   it('asks by thickness and leaves room for price, lead time and substitution', async () => {
     const page = await html(<SupplierRequestPage assessment={byHand} setting={setting} />);
-    expect(text(page)).toContain('0.5-1.5 +2 2 in 9');
+    expect(text(page)).toContain('0.5-1.5 +2 1/4 in per ft, 4 x 4 ft 2 in 9');
     expect(text(page)).toContain('Cover board 1/2 in 24 boards');
     expect(text(page)).not.toContain('Tapered board 0.5-1.5 9 boards');
     for (const head of ['Price', 'Lead time', 'Substitution'])
