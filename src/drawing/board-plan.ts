@@ -93,8 +93,20 @@ function creaseMarks(layout: Layout, part: Part, sheet: Sheet): Mark[] {
     });
 }
 
+/** All boards as they are seen from above, or those on the ground alone, before others are laid on them. */
+export type Seen = 'all' | 'ground';
+
+const onGround = (pieces: readonly BoardPiece[]): BoardPiece[] =>
+  pieces.filter(({ layer }) => layer === 0).map((piece) => ({ ...piece, coveredSqFt: 0 }));
+
+const titleOf = (layout: Layout, part: Part, seen: Seen): string => {
+  const around = part === null ? '' : ` round ${nameOf(layout, part)}`;
+  return seen === 'all' ? `Boards${around}` : `Boards on the ground${around}, before others are laid on them`;
+};
+
 /** The plan the crew lays by: every board by its thickness, chalk lines, nailer heights and check points. */
-export function boardPlan(assessment: Assessment, layout: Layout, part: Part = null): DrawList {
+export function boardPlan(assessment: Assessment, full: Layout, part: Part = null, seen: Seen = 'all'): DrawList {
+  const layout = seen === 'all' ? full : { ...full, pieces: onGround(full.pieces) };
   const { plan } = assessment;
   const sheet = frameOf(assessment, part);
   const { letterFt } = sheet;
@@ -115,7 +127,7 @@ export function boardPlan(assessment: Assessment, layout: Layout, part: Part = n
       nailers: part === null ? layout.nailers : [],
     },
   };
-  const chalk = chalkLines({ ...layout, pieces, outlets: here.outlets }, plan.edges);
+  const chalk = chalkLines({ ...layout, pieces: pieces.filter(shows), outlets: here.outlets }, plan.edges);
   const edges = part === null ? edgeWords(plan.edges, letterFt) : [];
   const strings = part === null ? dimensionStrings(plan.outline, letterFt) : [];
   room.takeWords([...edges, ...strings]);
@@ -131,7 +143,7 @@ export function boardPlan(assessment: Assessment, layout: Layout, part: Part = n
     chalkWords: crowded ? [] : chalkWords(chalk, letterFt, room),
   };
   return {
-    title: part === null ? 'Boards' : `Boards round ${nameOf(layout, part)}`,
+    title: titleOf(layout, part, seen),
     description: describe(layout, pieces, part),
     box: sheet.box,
     letterFt,

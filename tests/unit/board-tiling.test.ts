@@ -11,6 +11,11 @@ import type { Point, Ring } from '../../src/core/roof.ts';
 import { envelope } from '../../src/core/taper/envelope.ts';
 import { fourWay, pyramid, type SlopePattern, slopedValley, twoWayWithCrickets } from '../../src/core/taper/pattern.ts';
 import type { TaperOutlet } from '../../src/core/taper/sources.ts';
+import { boardSheets } from '../../src/drawing/board-sheets.ts';
+import type { DrawList } from '../../src/drawing/draw-list.ts';
+import { printSvg } from '../../src/drawing/svg.ts';
+import { byHand, handLayout } from './drawing-fixture.ts';
+import { drawnWith, wordsOf } from './drawing-svg-reading.ts';
 
 const rectangle = (a: number, b: number): Ring => [
   [0, 0],
@@ -100,6 +105,22 @@ describe('layers', () => {
     expect(upper.reduce((sum, { outline: ring }) => sum + signedAreaSqFt(ring), 0)).toBeCloseTo(72, 6);
     // 0.5 in at the wall and 2.683 in of cricket at its peak.
     expect(Math.max(...upper.map(({ stackIn }) => stackIn))).toBeCloseTo(0.5 + 2.6833, 3);
+  });
+
+  test('the plan shows the cricket on top, and the boards under it on a sheet of their own', () => {
+    const shape = { fieldInPerFt: 0.25, boardInPerFt: 0.5, widthToLength: 0.5 };
+    const starts = [0, 30].map((x, i) => ({ ...drain([x, 0], twoWayWithCrickets(shape, 90)), id: `S${i}` }));
+    const { pieces, boards, fill, work } = tiled(rectangle(30, 24), starts);
+    const layout = { ...handLayout, pieces, boards, fill, boardWork: work, creases: [] };
+    const { whole, parts, key } = boardSheets(byHand, layout);
+    const drawn = (list: DrawList): number => drawnWith(printSvg(list, { id: 'x' }), 'pen-board').length;
+    expect(drawn(whole)).toBe(pieces.length);
+    expect(parts.map(({ id }) => id)).toEqual(['boards-ground']);
+    expect(drawn(parts[0].list)).toBe(pieces.filter(({ layer }) => layer === 0).length);
+    // Six rows of the field are named on the lower sheet, also where the cricket hides them.
+    expect(wordsOf(printSvg(parts[0].list, { id: 'y' })).filter((word) => word === '0.5-1.5')).toHaveLength(8);
+    expect(key.map(({ mark }) => mark)).toContain('0-2, on the boards below');
+    expect(boardSheets(byHand, handLayout).parts).toEqual([]);
   });
 
   test('a pyramid of two slopes takes each face from its own boards', () => {
