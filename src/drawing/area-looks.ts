@@ -1,4 +1,4 @@
-import { type Box, boxesOverlap, boxOf } from '../core/geometry/vector.ts';
+import { boxesOverlap, boxOf, grown } from '../core/geometry/vector.ts';
 import type { DrainageArea, Point } from '../core/report/types.ts';
 import { hatchLines } from './crossings.ts';
 import { line, type Mark, polygon } from './draw-list.ts';
@@ -19,13 +19,6 @@ export const areaLooks: readonly AreaLook[] = [
   { fill: 'sheet', hatch: [1, 0] },
   { fill: 'grey-2', hatch: [0, 1] },
 ];
-
-const grown = ({ minX, maxX, minY, maxY }: Box, byFt: number): Box => ({
-  minX: minX - byFt,
-  maxX: maxX + byFt,
-  minY: minY - byFt,
-  maxY: maxY + byFt,
-});
 
 /** A look for every outlet, another than those of the areas about it as far as the looks go. */
 export function looksOf(areas: readonly DrainageArea[]): Map<string, AreaLook> {

@@ -28,6 +28,8 @@ const names: Record<Budget['kind'], string> = {
 
 const openings: ReadonlySet<Budget['kind']> = new Set(['door', 'window', 'siding']);
 
+export const limitName = ({ kind }: Pick<Budget, 'kind'>): string => names[kind];
+
 /** "door: 2 1/4″ left"; "door: 1″ short" where that stops the layout, "curb: raise 1″" where it is only work. */
 export function limitWords({ kind, hardness }: Pick<Budget, 'kind' | 'hardness'>, leftIn: number): string {
   if (leftIn >= -NOTHING_IN) return `${names[kind]}: ${inches(Math.max(0, leftIn))} left`;

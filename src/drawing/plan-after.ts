@@ -3,6 +3,7 @@ import { between, boxOf, direction, distanceFt, isInside } from '../core/geometr
 import { depthFigure, slopeFigure } from '../core/report/page-figures.ts';
 import type { Assessment, CreaseReport, FacetReport, Layout, Point } from '../core/report/types.ts';
 import { inches } from '../units/print.ts';
+import { cutMarks } from './cut-marks.ts';
 import { type DrawList, lettering, line, type Mark, polygon, widthFt } from './draw-list.ts';
 import { outward, readingAngleDeg } from './edge-strings.ts';
 import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
@@ -12,6 +13,7 @@ import { innerLines } from './inner-lines.ts';
 import { limitMarks } from './limit-marks.ts';
 import { areaLines } from './plan-before.ts';
 import { planFrame } from './plan-frame.ts';
+import type { Cut } from './section-profile.ts';
 import { sheetMarks } from './sheet.ts';
 import { flatMarks, pondDepths, pondMarks } from './water-marks.ts';
 
@@ -26,7 +28,7 @@ export function lowestIn(layout: Layout): number {
   );
 }
 
-function creaseLines(creases: readonly CreaseReport[]): Mark[] {
+export function creaseLines(creases: readonly CreaseReport[]): Mark[] {
   return creases.flatMap(({ from, to, kind }) => (kind === 'wall' ? [] : [line(from, to, kind)]));
 }
 
@@ -56,7 +58,7 @@ export function creaseNames(creases: readonly CreaseReport[], letterFt: number, 
 }
 
 /** Finished heights at the corners, in inches above the lowest outlet, outside the outline. */
-function cornerHeights(assessment: Assessment, layout: Layout, letterFt: number, room: FreeRoom): Mark[] {
+export function cornerHeights(assessment: Assessment, layout: Layout, letterFt: number, room: FreeRoom): Mark[] {
   const zero = lowestIn(layout);
   const { outline } = assessment.plan;
   if (outline.length > MOST_CORNERS) return [];
@@ -93,7 +95,7 @@ const MOST_ARROWS = 4;
 const MANY_PLANES = 16;
 
 /** Arrows on every plane, the large planes first and with more of them. */
-const planeArrows = (layout: Layout, letterFt: number): Flow[] =>
+export const planeArrows = (layout: Layout, letterFt: number): Flow[] =>
   [...layout.facets]
     .sort((a, b) => b.areaSqFt - a.areaSqFt)
     .flatMap((facet) => {
@@ -123,10 +125,11 @@ function describe(layout: Layout): string {
 }
 
 /** The new roof: planes, valleys and ridges, falls, outlets, corner heights, and what is left at every tight height. */
-export function planAfter(assessment: Assessment, layout: Layout): DrawList {
+export function planAfter(assessment: Assessment, layout: Layout, cuts: readonly Cut[] = []): DrawList {
   const { plan } = assessment;
   const { sheet, room, edges, strings } = planFrame(assessment);
   const { letterFt } = sheet;
+  const ends = cutMarks(cuts, letterFt, room);
   const corners = cornerHeights(assessment, layout, letterFt, room);
   const outlets = outletMarks(layout.outlets, letterFt, room);
   const curbs = curbMarks(plan, letterFt, room);
@@ -158,6 +161,7 @@ export function planAfter(assessment: Assessment, layout: Layout): DrawList {
       ...limits,
       ...names,
       ...pondDepths(layout.ponds, letterFt, room),
+      ...ends,
       ...edges,
       ...corners,
       ...strings,

@@ -2,11 +2,13 @@ import { between, direction, isInside } from '../core/geometry/vector.ts';
 import { depthFigure } from '../core/report/page-figures.ts';
 import type { Assessment, Point } from '../core/report/types.ts';
 import { area, feetInches } from '../units/print.ts';
+import { cutMarks } from './cut-marks.ts';
 import { type DrawList, line, type Mark, polygon } from './draw-list.ts';
 import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
 import { flowMarks } from './flow-marks.ts';
 import { innerLines } from './inner-lines.ts';
 import { planFrame } from './plan-frame.ts';
+import type { Cut } from './section-profile.ts';
 import { sheetFor, sheetMarks } from './sheet.ts';
 import { flatMarks, flatWords, pondDepths, pondMarks, seenMarks } from './water-marks.ts';
 
@@ -58,10 +60,11 @@ export function areaLines(assessment: Assessment, areas: Assessment['existing'][
 const MOSTLY_LEVEL = 0.5;
 
 /** The roof as it is: where water stands, which way it runs, and where it leaves. */
-export function planBefore(assessment: Assessment): DrawList {
+export function planBefore(assessment: Assessment, cuts: readonly Cut[] = []): DrawList {
   const { plan, existing, section } = assessment;
   const { sheet, room, edges, strings } = planFrame(assessment);
   const { letterFt } = sheet;
+  const ends = cutMarks(cuts, letterFt, room);
   const outlets = outletMarks(existing.outlets, letterFt, room);
   const curbs = curbMarks(plan, letterFt, room);
   const depths = pondDepths(existing.ponds, letterFt, room);
@@ -94,6 +97,7 @@ export function planBefore(assessment: Assessment): DrawList {
       ...outlets,
       ...level,
       ...depths,
+      ...ends,
       ...edges,
       ...strings,
       ...sheetMarks(sheet),

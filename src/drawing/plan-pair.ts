@@ -4,14 +4,21 @@ import { placeCss, placesDrawn } from './place-css.ts';
 import { planAfter } from './plan-after.ts';
 import { planBefore } from './plan-before.ts';
 import { sectionCut } from './section-cut.ts';
-import { cutThrough } from './section-profile.ts';
+import { type Cut, cutsThrough } from './section-profile.ts';
+
+/** One cut, before and after. */
+export interface SectionPair {
+  name: string;
+  before: DrawList | null;
+  after: DrawList | null;
+}
 
 /** The drawings that stand together on a page. */
 export interface PlanPair {
   before: DrawList;
   after: DrawList | null;
-  sectionBefore: DrawList | null;
-  sectionAfter: DrawList | null;
+  /** Through the worst water, along and across. */
+  sections: readonly SectionPair[];
   layoutId: string | null;
   /** Plans that are taller than wide stand side by side even where there is little room. */
   tall: boolean;
@@ -25,15 +32,14 @@ export interface PlanPair {
 
 /** Before and after of one layout, with the section through the worst water. */
 export function planPair(assessment: Assessment, layout: Layout | null): PlanPair {
-  const before = planBefore(assessment);
-  const after = layout === null ? null : planAfter(assessment, layout);
+  const cuts = cutsThrough(assessment, layout);
+  const before = planBefore(assessment, cuts);
+  const after = layout === null ? null : planAfter(assessment, layout, cuts);
   const places = placesDrawn(after === null ? [before] : [before, after]);
-  const cut = cutThrough(assessment, layout);
   return {
     before,
     after,
-    sectionBefore: sectionCut(assessment, null, cut),
-    sectionAfter: layout === null ? null : sectionCut(assessment, layout, cut),
+    sections: sectionPairs(assessment, layout, cuts),
     layoutId: layout?.id ?? null,
     tall: before.box.maxY - before.box.minY > before.box.maxX - before.box.minX,
     stateWords: layout?.rejected == null ? '' : 'Tried and rejected, drawn to show why.',
@@ -41,3 +47,11 @@ export function planPair(assessment: Assessment, layout: Layout | null): PlanPai
     places,
   };
 }
+
+/** Every cut through the roof as it is and, with a layout, through the new one. */
+export const sectionPairs = (assessment: Assessment, layout: Layout | null, cuts: readonly Cut[]): SectionPair[] =>
+  cuts.map((cut) => ({
+    name: cut.name,
+    before: sectionCut(assessment, null, cut),
+    after: layout === null ? null : sectionCut(assessment, layout, cut),
+  }));

@@ -1,10 +1,12 @@
 import { heightIn, type Plane, planeOfTriangle } from '../core/geometry/plane.ts';
-import { centroid, direction, dot } from '../core/geometry/vector.ts';
+import { centroid, direction, distanceFt, dot } from '../core/geometry/vector.ts';
 import type { Assessment, Layout, Point, PondReport, Ring } from '../core/report/types.ts';
 import { alongRay, type Ray, stretchesInside } from './crossings.ts';
 
 /** A straight cut through the roof: where, and what it is called. */
 export interface Cut {
+  /** Letter by which the plans name it. */
+  name: string;
   ray: Ray;
   fromFt: number;
   toFt: number;
@@ -19,7 +21,7 @@ export interface Stretch {
   endIn: number;
 }
 
-interface Piece {
+export interface Piece {
   rings: readonly Ring[];
   plane: Plane;
 }
@@ -38,13 +40,16 @@ export const surfaceBefore = (assessment: Assessment): Piece[] =>
 export const surfaceAfter = (layout: Layout): Piece[] =>
   layout.facets.map(({ outline, holes, plane }) => ({ rings: [outline, ...holes], plane }));
 
-/** Through the deepest water, or the middle of the section, along the way the new roof falls furthest. */
-export function cutThrough(assessment: Assessment, layout: Layout | null): Cut | null {
+/**
+ * Two cuts through the deepest water, or the middle of the section, along and across the long side: first the one along
+ * which the new roof falls furthest.
+ */
+export function cutsThrough(assessment: Assessment, layout: Layout | null): Cut[] {
   const { outline, edges } = assessment.plan;
   const worst = [...assessment.existing.ponds].sort((a, b) => b.greatestDepthIn - a.greatestDepthIn)[0];
   const spot = worst?.deepestAt ?? centroid(outline);
   const long = [...edges].sort((a, b) => b.lengthFt - a.lengthFt)[0];
-  if (long === undefined) return null;
+  if (long === undefined) return [];
   const [ux, uy] = direction(long.from, long.to);
   const old = surfaceBefore(assessment);
   const pieces = layout === null ? old : surfaceAfter(layout);
@@ -63,7 +68,7 @@ export function cutThrough(assessment: Assessment, layout: Layout | null): Cut |
     const scale = SCALES.filter((each) => (each * rangeIn) / 12 <= TALL * (toFt - fromFt)).at(-1) ?? 1;
     return [{ ray, fromFt, toFt, scale, fallIn: rangeOf(profile(pieces, ray)) }];
   });
-  return cuts.sort((a, b) => b.fallIn - a.fallIn)[0] ?? null;
+  return cuts.sort((a, b) => b.fallIn - a.fallIn).map(({ fallIn: _, ...cut }, i) => ({ ...cut, name: 'AB'[i] }));
 }
 
 function rangeOf(stretches: readonly Stretch[]): number {
@@ -100,9 +105,18 @@ export function runs(stretches: readonly Stretch[]): Point[][] {
   return out;
 }
 
+/** Level of a pond: its depth over the corner of the surface where it is deepest; null where that is no corner. */
+function levelOf({ deepestAt, greatestDepthIn }: PondReport, pieces: readonly Piece[]): number | null {
+  const bottoms = pieces.flatMap(({ rings, plane }) =>
+    rings.flat().flatMap((p) => (distanceFt(p, deepestAt) < 1e-2 ? [heightIn(plane, p)] : [])),
+  );
+  return bottoms.length === 0 ? null : Math.min(...bottoms) + greatestDepthIn;
+}
+
 /** Water over a profile, under the level of each pond that the cut passes. */
 export function water(
   ponds: readonly PondReport[],
+  pieces: readonly Piece[],
   stretches: readonly Stretch[],
   ray: Ray,
 ): { ring: Point[]; pond: PondReport; deepest: Point; levelIn: number }[] {
@@ -119,11 +133,10 @@ export function water(
       [a, za],
       [b, zb],
     ]);
-    // The shore lies at the water's level; where the cut meets no shore its depth over the lowest point is the bound.
-    const levelIn = Math.min(
-      Math.max(...ground.map(([, z]) => z)),
-      Math.min(...ground.map(([, z]) => z)) + pond.greatestDepthIn,
-    );
+    const lowIn = Math.min(...ground.map(([, z]) => z));
+    // Of a pond that was only seen the shore in the cut says the level, its depth over the lowest point is the bound.
+    const levelIn =
+      levelOf(pond, pieces) ?? Math.min(Math.max(...ground.map(([, z]) => z)), lowIn + pond.greatestDepthIn);
     const deepest = ground.reduce((low, p) => (p[1] < low[1] ? p : low));
     return [
       { ring: [...ground, [ground.at(-1)![0], levelIn], [ground[0][0], levelIn]] as Point[], pond, deepest, levelIn },

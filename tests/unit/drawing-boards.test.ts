@@ -7,7 +7,7 @@ import { chalkLines } from '../../src/drawing/chalk.ts';
 import { chalkRows } from '../../src/drawing/chalk-rows.ts';
 import { greys, greysInSun } from '../../src/drawing/pens.ts';
 import { sectionCut } from '../../src/drawing/section-cut.ts';
-import { cutThrough } from '../../src/drawing/section-profile.ts';
+import { cutsThrough } from '../../src/drawing/section-profile.ts';
 import { printSvg } from '../../src/drawing/svg.ts';
 import { byHand, demo, handLayout, pitDepthIn } from './drawing-fixture.ts';
 import { drawnWith, wordsOf } from './drawing-svg-reading.ts';
@@ -76,7 +76,7 @@ describe('a roof of thousands of boards', () => {
 });
 
 describe('section', () => {
-  const cut = cutThrough(byHand, handLayout);
+  const [cut] = cutsThrough(byHand, handLayout);
   const [before, after] = [sectionCut(byHand, null, cut), sectionCut(byHand, handLayout, cut)];
 
   it('goes through the deepest water, along the fall of the new roof', () => {

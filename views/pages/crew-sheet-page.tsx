@@ -3,6 +3,7 @@ import { shownLayout } from '../../src/core/report/page-layouts.ts';
 import { SourceBook } from '../../src/core/report/page-sources.ts';
 import type { Assessment, Layout } from '../../src/core/report/types.ts';
 import { chalkRows } from '../../src/drawing/chalk-rows.ts';
+import { planPair } from '../../src/drawing/plan-pair.ts';
 import { inches } from '../../src/units/print.ts';
 import type { AsBuiltForm } from '../as-built-types.ts';
 import type { PageSetting } from '../page-setting.ts';
@@ -11,6 +12,8 @@ import { BoardPlans } from '../parts/board-plans.tsx';
 import { BoardTables } from '../parts/board-tables.tsx';
 import { Cautions } from '../parts/cautions.tsx';
 import { Findings } from '../parts/findings.tsx';
+import { HeightsPlan } from '../parts/heights-plan.tsx';
+import { Sections } from '../parts/sections.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { SourceList } from '../parts/source-mark.tsx';
 import { Table } from '../parts/table.tsx';
@@ -118,6 +121,9 @@ export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheet
           <h2>Lines and wood</h2>
           <Lines assessment={assessment} layout={layout} />
           <NewHeightsTable layout={layout} />
+          <h2>Heights</h2>
+          <HeightsPlan assessment={assessment} layout={layout} links={setting.links} />
+          <Sections sections={planPair(assessment, layout).sections} />
           <h2>Check points</h2>
           <Survey layout={layout} />
           <AsBuilt assessment={assessment} layout={layout} links={setting.links} form={asBuilt} />

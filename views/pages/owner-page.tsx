@@ -38,7 +38,7 @@ export function OwnerPage({ assessment, setting }: OwnerPageProps) {
         Blue is water: the darker, the deeper. Arrows point the way water runs, and say how many inches the roof falls
         in each foot.
       </p>
-      <Sections pair={pair} />
+      <Sections sections={pair.sections.slice(0, 1)} />
       <div class="owner">
         <h2>Why this covering</h2>
         {covering === undefined ? (

@@ -9,11 +9,13 @@ import { SourceBook } from '../../src/core/report/page-sources.ts';
 import type { Assessment, Layout } from '../../src/core/report/types.ts';
 import { planPair } from '../../src/drawing/plan-pair.ts';
 import type { PageSetting } from '../page-setting.ts';
+import { Alternatives } from '../parts/alternatives.tsx';
 import { Assumptions } from '../parts/assumptions.tsx';
 import { BeforeAfter } from '../parts/before-after.tsx';
 import { Cautions } from '../parts/cautions.tsx';
 import { Decides } from '../parts/decides.tsx';
 import { Findings } from '../parts/findings.tsx';
+import { HeightsPlan } from '../parts/heights-plan.tsx';
 import { Layouts } from '../parts/layouts.tsx';
 import { LimitLines, Limits } from '../parts/limits.tsx';
 import { Materials } from '../parts/materials.tsx';
@@ -40,6 +42,7 @@ function LayoutWords({ layout, book }: { layout: Layout; book: SourceBook }) {
   const base = baseSentence(layout);
   return (
     <>
+      {layout.groundFill == null ? null : <p>{layout.groundFill.note}</p>}
       <p>{layout.inServiceNote}</p>
       {layout.overflow.note === '' ? null : (
         <p>
@@ -89,7 +92,7 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           <p class="difference">{layout === null ? todaySentence(existing) : differenceSentence(existing, layout)}</p>
           <Decides assessment={assessment} links={setting.links} />
           <h2>Standing water</h2>
-          <Sections pair={pair} />
+          <Sections sections={pair.sections} />
           <Ponds ponds={existing.ponds} limits={assessment.ruleSet.ponds} />
           <Flats flats={existing.flats} />
 
@@ -103,6 +106,7 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
 
           <h2>Layouts</h2>
           <Layouts assessment={assessment} shown={layout} links={setting.links} />
+          {layout === null ? null : <HeightsPlan assessment={assessment} layout={layout} links={setting.links} />}
           {layout === null ? null : <LayoutWords layout={layout} book={book} />}
           {layout === null ? null : (
             <>
@@ -116,6 +120,9 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
               <p>{bound}</p>
             </details>
           )}
+
+          <h2>Other ways</h2>
+          <Alternatives alternatives={assessment.alternatives ?? []} book={book} />
 
           <h2>Ways out for the water</h2>
           <WaterMaps assessment={assessment} layout={layout} links={setting.links} />

@@ -1,17 +1,19 @@
-import type { PlanPair } from '../../src/drawing/plan-pair.ts';
+import type { SectionPair } from '../../src/drawing/plan-pair.ts';
+import { placeName } from '../../src/drawing/svg.ts';
 import { Figure } from './figure.tsx';
 
-/** The section through the worst water, before and after. */
-export function Sections({ pair }: { pair: PlanPair }) {
-  if (pair.sectionBefore === null) return null;
-  return (
-    <div class="pair">
-      <Figure list={pair.sectionBefore} id="section-before" />
-      {pair.sectionAfter === null ? null : (
-        <Figure list={pair.sectionAfter} id="section-after">
-          The broken line is the old surface.
-        </Figure>
-      )}
-    </div>
+/** Sections through the worst water, before and after, along and across; their ends stand on the plans. */
+export function Sections({ sections }: { sections: readonly SectionPair[] }) {
+  return sections.map(({ name, before, after }) =>
+    before === null ? null : (
+      <div class="pair" data-place={placeName(`section-${name}`)}>
+        <Figure list={before} id={`section-before-${name}`} />
+        {after === null ? null : (
+          <Figure list={after} id={`section-after-${name}`}>
+            The broken line is the old surface.
+          </Figure>
+        )}
+      </div>
+    ),
   );
 }

@@ -101,6 +101,13 @@ export function boxOf(ring: Ring): Box {
   return box;
 }
 
+export const grown = ({ minX, maxX, minY, maxY }: Box, byFt: number): Box => ({
+  minX: minX - byFt,
+  maxX: maxX + byFt,
+  minY: minY - byFt,
+  maxY: maxY + byFt,
+});
+
 export function boxesOverlap(a: Box, b: Box): boolean {
   return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
 }

@@ -11,6 +11,8 @@ import type { DrawList } from '../../drawing/draw-list.ts';
 import { loadLadderDrawing } from '../../drawing/load-ladder.ts';
 import { planAfter } from '../../drawing/plan-after.ts';
 import { planBefore } from '../../drawing/plan-before.ts';
+import { planHeights } from '../../drawing/plan-heights.ts';
+import { cutsThrough } from '../../drawing/section-profile.ts';
 import { printSvg } from '../../drawing/svg.ts';
 import { waterMap } from '../../drawing/water-map.ts';
 import { NotThere, roofOf, type Shop } from '../context.ts';
@@ -20,8 +22,10 @@ import { answerOf } from './answer-of.ts';
 const papers = { estimate: EstimatePage, owner: OwnerPage, supplier: SupplierRequestPage, rules: RulesPage } as const;
 
 const drawings: Readonly<Record<string, (assessment: Assessment, layout: Layout | null) => DrawList | null>> = {
-  before: planBefore,
+  before: (assessment) => planBefore(assessment),
   after: (assessment, layout) => (layout === null ? null : planAfter(assessment, layout)),
+  heights: (assessment, layout) =>
+    layout === null ? null : planHeights(assessment, layout, cutsThrough(assessment, layout)),
   boards: (assessment, layout) => (layout === null ? null : boardPlan(assessment, layout)),
   'water-today': (assessment) => waterMap(assessment, null),
   'water-new': (assessment, layout) => (layout === null ? null : waterMap(assessment, layout)),
