@@ -57,6 +57,7 @@ test('an outline alone is a roof: everything else is not known', () => {
     },
     covering: { kind: null, layers: null, ageYears: null },
     insulation: { targetR: null, keepExisting: null },
+    boards: { groups: null, flat: null, strips: null, leastPieceIn: null },
     slopeRule: { faceInPerFt: null, valleyInPerFt: null, strict: null },
     removedIn: null,
     wind: { mph: null, edition: null },
@@ -135,7 +136,16 @@ test('lengths and heights may be text, a bare one in its own unit', () => {
   expect(roof.insulation.targetR).toBe(30);
   expect(roof.existing.surface).toEqual({
     kind: 'planes',
-    planes: [{ slopeInPerFt: 0.25, fallsToward: { bearingDeg: 45 }, where: null, through: [15, 12, -0.5] }],
+    planes: [
+      {
+        slopeInPerFt: 0.25,
+        fallsToward: { bearingDeg: 45 },
+        where: null,
+        through: [15, 12, -0.5],
+        riseIn: null,
+        runFt: null,
+      },
+    ],
   });
   expect(roof.preferences.workTemperatureF).toBe(41);
   expect(codes(notes)).toEqual(['edges[0].toFt: approximate']);
