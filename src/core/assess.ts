@@ -19,6 +19,7 @@ import { siteFindings } from './report/findings.ts';
 import { headlineOf } from './report/headline.ts';
 import { planReport } from './report/plan.ts';
 import { ruleComparison } from './report/rule-comparison.ts';
+import { statedSlopeFindings } from './report/slope-findings.ts';
 import { snowAssumed, snowFindings } from './report/snow-findings.ts';
 import type { AsBuiltReport, Assessment, Assumption, Budget, ExistingReport, Finding, Layout } from './report/types.ts';
 import type { Outlet, Roof } from './roof.ts';
@@ -186,6 +187,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
   const findings: Finding[] = [
     ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet }),
     ...overflow.findings,
+    ...statedSlopeFindings(roof),
     ...(chosen?.shutFindings ?? []),
     ...(chosen === null ? [] : energyFindings(chosen, site.section.areaSqFt, energy.commercial)),
     ...(chosen?.newHeights === undefined ? [] : tieInFindings(chosen.newHeights)),

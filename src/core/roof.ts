@@ -133,6 +133,9 @@ export interface DeckPlane {
   fallsToward: { side: number } | { bearingDeg: number };
   where: Ring | null;
   through: readonly [xFt: number, yFt: number, zIn: number] | null;
+  /** Rise that was measured over a run straight up the fall, to check the slope against; null = none was. */
+  riseIn: number | null;
+  runFt: number | null;
 }
 
 /** A string pulled between two spots: a reading is the gap under it, at a distance along it. */

@@ -13,7 +13,17 @@ function readPlane(raw: RawPlane, path: string, log: InputLog): DeckPlane | null
   const fallsToward = typeof toward === 'object' ? toward : bearingDeg === null ? null : { bearingDeg };
   const where = readRing(raw.where, read.within('where'), log);
   const through = raw.through ? readPlaceAndHeight(raw.through, read.within('through'), log) : null;
-  return slopeInPerFt === null || fallsToward === null ? null : { slopeInPerFt, fallsToward, where, through };
+  const [riseIn, runFt] = [read.measure('riseIn', 'thickness'), read.measure('runFt', 'length')];
+  if ((raw.riseIn == null) !== (raw.runFt == null)) {
+    const [has, lacks] = raw.riseIn == null ? ['runFt', 'riseIn'] : ['riseIn', 'runFt'];
+    log.problem(path, 'missing', `${has} was read without ${lacks}: a rise says nothing without its run.`, {
+      instead: 'both, or neither: "riseIn": 6, "runFt": 24',
+    });
+  }
+  if (runFt === 0)
+    log.problem(read.within('runFt'), 'range', 'a rise cannot be measured over no run.', { instead: 'a length: 24' });
+  if (slopeInPerFt === null || fallsToward === null) return null;
+  return { slopeInPerFt, fallsToward, where, through, riseIn, runFt };
 }
 
 function readSeenPond(raw: RawSeenPond, path: string, log: InputLog): SeenPond {

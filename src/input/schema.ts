@@ -124,6 +124,8 @@ const planeSchema = group({
   through: z
     .tuple([m.coordinate, m.coordinate, m.height], { error: 'a place and its height: [x, y, heightIn]' })
     .nullish(),
+  riseIn: m.thickness.nullish().describe('Rise measured straight up the fall, to check the slope against.'),
+  runFt: m.length.nullish().describe('The run over which that rise was measured.'),
 });
 
 const readingSchema = z.tuple([m.coordinate, m.coordinate, m.height], {

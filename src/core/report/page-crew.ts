@@ -2,7 +2,8 @@ import { crewChecks } from '../../../reference/crew-checks.ts';
 import type { Cited } from '../../../reference/sources.ts';
 import { feetInches, inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
-import { boardFeet } from './page-figures.ts';
+import { stepReachFt, stepSlopeInPerFt } from '../layout/joint-step.ts';
+import { boardFeet, slopeFigure } from './page-figures.ts';
 import type { Assessment, Caution, Layout, SourceNote, WorkPart } from './types.ts';
 import { areaWords, listed } from './words.ts';
 
@@ -40,6 +41,18 @@ function surveyStep(): WorkStep {
   };
 }
 
+/** Why a step matters: what it does to the water on this slope. */
+function stepWords({ slopeInPerFt, boards }: Layout): string {
+  const { withinIn } = row('joint-step');
+  const reach = feetInches(stepReachFt(withinIn, slopeInPerFt));
+  const runFt = boards[0]?.runFt;
+  const change =
+    runFt === undefined
+      ? ''
+      : ` Two boards ${inches(withinIn)} apart change the slope by ${slopeFigure(stepSlopeInPerFt(withinIn, runFt))}.`;
+  return `A step of ${inches(withinIn)} that faces uphill holds water back ${reach} on ${slopeFigure(slopeInPerFt)}.${change}`;
+}
+
 function boardStep(layout: Layout): WorkStep {
   return {
     title: 'Lay the boards from the low side up',
@@ -48,6 +61,7 @@ function boardStep(layout: Layout): WorkStep {
       'Start at the outlet or the gutter with the thinnest row; the thin edge points to the water’s way out.',
       `Measure the four corners of the first board of every row: within ${within('board-thickness')} of its mark.`,
       `Step between two boards: at most ${within('joint-step')}, and never a step that faces uphill. Gaps over ${within('joint-gap')} are filled.`,
+      stepWords(layout),
       layout.fill.length === 0 ? '' : 'Fill goes down first, joints staggered over it.',
     ].filter((part) => part !== ''),
   };

@@ -290,6 +290,10 @@ const today: SectionSpec = {
         field('fallsToward', 'Falls toward', { kind: 'toward' }, 'side 0, NE, or degrees clockwise from north'),
         field('where', 'Part that it covers (feet)', { kind: 'ring' }, 'nothing for all of it'),
         field('through', 'Through the point', { kind: 'place-and-height' }, 'feet east, feet north, inches'),
+        ...folded('Rise that was measured, to check the slope', [
+          measure('riseIn', 'Rise', 'thickness'),
+          measure('runFt', 'Over a run of', 'length', 'straight up the fall'),
+        ]),
       ],
     },
     {

@@ -127,15 +127,21 @@ const reading = fc
   .tuple(fc.integer({ min: 0, max: 20 }), fc.integer({ min: 0, max: 9 }), size(60))
   .map(([x, y, value]): [number, number, number] => [x / 2, y / 1, value]);
 
-const plane = fc.record({
-  slopeInPerFt: size(3),
-  fallsToward: fc.oneof(
-    side.map((s) => ({ side: s })),
-    size(360).map((bearingDeg) => ({ bearingDeg })),
-  ),
-  where: fc.constant(null),
-  through: or(fc.tuple(within(0, LENGTH_FT), within(0, DEPTH_FT), size(10))),
-});
+const plane = fc
+  .record({
+    slopeInPerFt: size(3),
+    fallsToward: fc.oneof(
+      side.map((s) => ({ side: s })),
+      size(360).map((bearingDeg) => ({ bearingDeg })),
+    ),
+    where: fc.constant(null),
+    through: or(fc.tuple(within(0, LENGTH_FT), within(0, DEPTH_FT), size(10))),
+    rise: fc.oneof(
+      fc.constant({ riseIn: null, runFt: null }),
+      fc.record({ riseIn: size(12), runFt: size(30).filter((ft) => ft > 0) }),
+    ),
+  })
+  .map(({ rise, ...rest }) => ({ ...rest, ...rise }));
 
 const strip = (from: number, to: number): [number, number][] => [
   [from, 0],
