@@ -14,7 +14,7 @@ type Facet = Pick<FacetReport, 'outline' | 'holes' | 'plane'>;
 
 /** Flatter planes than this carry no lines. */
 const LEVEL_IN_PER_FT = 1e-4;
-/** Lines run a hair under their height, so that a level crease is met on one side and not on both. */
+/** Lines run a hair under their height, so that a level ridge of that height is met: once from either side. */
 const UNDER_IN = 2e-5;
 const SAME_FT = 5e-3;
 
@@ -46,26 +46,71 @@ function piecesAt(facets: readonly Facet[], zIn: number): [Point, Point][] {
   });
 }
 
-/** Pieces that meet, joined end to end. */
-function joined(pieces: readonly [Point, Point][]): Point[][] {
-  const left = [...pieces];
-  const out: Point[][] = [];
-  for (let first = left.pop(); first !== undefined; first = left.pop()) {
-    const chain: Point[] = [...first];
-    for (let grew = true; grew; ) {
-      grew = false;
-      for (const end of ['last', 'first'] as const) {
-        const tip = end === 'last' ? chain[chain.length - 1] : chain[0];
-        const i = left.findIndex(([a, b]) => distanceFt(a, tip) < SAME_FT || distanceFt(b, tip) < SAME_FT);
-        if (i < 0) continue;
-        const [[a, b]] = left.splice(i, 1);
-        const far = distanceFt(a, tip) < SAME_FT ? b : a;
-        if (end === 'last') chain.push(far);
-        else chain.unshift(far);
-        grew = true;
+const cellOf = ([x, y]: Point): [number, number] => [Math.round(x / CELL_FT), Math.round(y / CELL_FT)];
+const CELL_FT = 0.05;
+
+/** Pieces by the cells in which their ends lie, so that neighbours are found without a look at all of them. */
+class PiecesByEnd {
+  readonly #cells = new Map<string, Set<number>>();
+  readonly #pieces: readonly [Point, Point][];
+
+  constructor(pieces: readonly [Point, Point][]) {
+    this.#pieces = pieces;
+    pieces.forEach((piece, i) => {
+      for (const end of piece) {
+        const key = cellOf(end).join();
+        this.#cells.set(key, (this.#cells.get(key) ?? new Set()).add(i));
+      }
+    });
+  }
+
+  /** Some piece with an end at a point, taken out; null where there is none. */
+  take(tip: Point): [Point, Point] | null {
+    const [cx, cy] = cellOf(tip);
+    for (const dx of [0, -1, 1]) {
+      for (const dy of [0, -1, 1]) {
+        for (const i of this.#cells.get([cx + dx, cy + dy].join()) ?? []) {
+          const [a, b] = this.#pieces[i];
+          if (distanceFt(a, tip) > SAME_FT && distanceFt(b, tip) > SAME_FT) continue;
+          this.drop(i);
+          return distanceFt(a, tip) <= SAME_FT ? [a, b] : [b, a];
+        }
       }
     }
-    out.push(chain);
+    return null;
+  }
+
+  drop(i: number): void {
+    for (const end of this.#pieces[i]) this.#cells.get(cellOf(end).join())?.delete(i);
+  }
+
+  has(i: number): boolean {
+    return this.#cells.get(cellOf(this.#pieces[i][0]).join())?.has(i) ?? false;
+  }
+}
+
+const pieceKey = (piece: readonly [Point, Point]): string =>
+  piece
+    .map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`)
+    .sort()
+    .join();
+
+/** Pieces that meet, joined end to end; what two planes give twice is taken once. */
+function joined(all: readonly [Point, Point][]): Point[][] {
+  const pieces = [...new Map(all.map((piece) => [pieceKey(piece), piece])).values()];
+  const left = new PiecesByEnd(pieces);
+  const out: Point[][] = [];
+  for (const [i, piece] of pieces.entries()) {
+    if (!left.has(i)) continue;
+    left.drop(i);
+    const [head, tail] = piece;
+    const grown = (from: Point): Point[] => {
+      const points: Point[] = [];
+      for (let next = left.take(from); next !== null; next = left.take(next[1])) points.push(next[1]);
+      return points;
+    };
+    const after = grown(tail);
+    out.push([...grown(head).reverse(), head, tail, ...after]);
   }
   return out;
 }

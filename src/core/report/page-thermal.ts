@@ -68,7 +68,7 @@ export function ruleSentence({ taperRule, target, checksOn }: ThermalReport): st
   const who = taperRule.given
     ? 'by the local rule of this job'
     : 'taken because none was named; ask the building office';
-  return `To reach: ${rValue(target.r)} (${target.title}), or U ${plainNumber(target.u, 3)} with the films. In force is ${reading}, ${who}. Rules are held against the ${checksOn}.`;
+  return `To reach: ${rValue(target.r)} (${target.title}), or U ${plainNumber(target.u, 3)} with the films. In force is ${reading}, ${who}. Rules are held against the ${checksOn}. What lies under the deck is not counted.`;
 }
 
 export interface HeightRow {
