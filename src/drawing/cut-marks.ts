@@ -20,7 +20,7 @@ export function cutMarks(cuts: readonly Cut[], letterFt: number, room: FreeRoom)
       const letter = (letters: number) => lettering(off(letters), name, { bold: true });
       const spots = [letter(1), letter(1.9), letter(-1.8)];
       const [found] = room.place(spots);
-      room.take(grown(boxOf([off(-INSIDE), off(OUTSIDE)]), 0.2 * letterFt));
+      room.take(grown(boxOf([off(-INSIDE), off(OUTSIDE)]), 0.5 * letterFt));
       return [line(off(-INSIDE), off(OUTSIDE), 'cut'), found ?? room.insist(spots[1])];
     });
     return placed(`section-${name.toLowerCase()}`, marks);

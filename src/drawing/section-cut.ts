@@ -117,7 +117,7 @@ function heightWords(
   return [[first.from, first.startIn, 'start'] as const, [last.to, last.endIn, 'end'] as const].map(
     ([t, z, anchor]) => {
       const [[x, y]] = lift([[t, z]]);
-      const inward = (anchor === 'start' ? 0.5 : -0.5) * letterFt;
+      const inward = (anchor === 'start' ? 1.3 : -1.3) * letterFt;
       return lettering([x + inward, y + 0.9 * letterFt], `+${inches(z - low)}`, { size: 'small', anchor });
     },
   );

@@ -92,7 +92,13 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           <p class="difference">{layout === null ? todaySentence(existing) : differenceSentence(existing, layout)}</p>
           <Decides assessment={assessment} links={setting.links} />
           <h2>Standing water</h2>
-          <Sections sections={pair.sections} />
+          <Sections sections={pair.sections.slice(0, 1)} />
+          {pair.sections.length < 2 ? null : (
+            <details>
+              <summary>The section across it</summary>
+              <Sections sections={pair.sections.slice(1)} />
+            </details>
+          )}
           <Ponds ponds={existing.ponds} limits={assessment.ruleSet.ponds} />
           <Flats flats={existing.flats} />
 

@@ -18,6 +18,7 @@ export interface EnergyTarget {
   /** Greatest U with films; null = no target known. */
   u: number | null;
   title: string | null;
+  /** Rows of the tables; null = given, or the U that the R makes with the films. */
   rRow: Cited | null;
   uRow: Cited | null;
   /** Rules of commercial work apply. */
@@ -32,9 +33,6 @@ export function rowForZone({ rows }: ZoneTable, climateZone: string | null): Zon
   const within = (name: string): ZoneRow | undefined => rows.find(({ zones }) => zones.includes(name));
   return within(zone) ?? within(zone.charAt(0)) ?? null;
 }
-
-const given = { source: 'practice', at: 'target of the job, as given', grade: 'practice' } as const;
-const fromR = { source: 'arithmetic', at: '1 / (R + 0.78)', grade: 'computed' } as const;
 
 const uOfR = (r: number): number => 1 / (r + filmsR.value);
 
@@ -54,7 +52,7 @@ export function energyTarget(site: Site, ruleSet: RuleSet): EnergyTarget {
   const common = { commercial, foam };
   if (insulation.targetR !== null) {
     const r = insulation.targetR;
-    return { r, u: uOfR(r), title: 'as given', rRow: given, uRow: fromR, ...common };
+    return { r, u: uOfR(r), title: 'as given', rRow: null, uRow: null, ...common };
   }
   const table = tableFor(ruleSet, commercial);
   const rRow = heated ? rowForZone(table, climateZone) : null;
@@ -65,7 +63,7 @@ export function energyTarget(site: Site, ruleSet: RuleSet): EnergyTarget {
     u: printed?.value ?? uOfR(rRow.value),
     title: table.title,
     rRow,
-    uRow: printed ?? fromR,
+    uRow: printed,
     ...common,
   };
 }
