@@ -43,7 +43,7 @@ const edgeDraft = { group: 'Edges' } as const;
 function faceWords({ lowIn, highIn }: EdgeRun, deckIn: number): string {
   const [low, high] = [faceIn(lowIn, deckIn), faceIn(highIn, deckIn)];
   const one = high - low < 0.05 ? inches(high) : `${inches(low)} at the low end to ${inches(high)} at the high end`;
-  return `face ${one} = boards and cover board ${decimalInches(lowIn)}${highIn - lowIn < 0.05 ? '' : ` to ${decimalInches(highIn)}`} + deck ${decimalInches(deckIn, 3)} + ${edgeFace.belowDeckIn} in on the fascia`;
+  return `face ${one} = boards, cover board and any fill under them ${decimalInches(lowIn)}${highIn - lowIn < 0.05 ? '' : ` to ${decimalInches(highIn)}`} + deck ${decimalInches(deckIn, 3)} + ${edgeFace.belowDeckIn} in on the fascia`;
 }
 
 function metalLine(run: EdgeRun, job: Job): MaterialLine {

@@ -185,7 +185,7 @@ function raiseLines(job: Job): LineDraft[] {
     const curb = site.roof.curbs.find((one) => `curb-${one.id}` === id);
     const courses = whole(riseIn / nailerStock.courseIn);
     const ft = curb === undefined ? 0 : perimeterFt(curb.outline) * courses;
-    const why = `new boards and cover board take ${inches(usedIn)} there, ${flashingIn(job)} in of flashing must stand above them, ${inches(-leftIn)} are missing`;
+    const why = `new boards, cover board and any fill under them take ${inches(usedIn)} there, ${flashingIn(job)} in of flashing must stand above them, ${inches(-leftIn)} are missing`;
     return {
       id: `raise-${id}`,
       group,
