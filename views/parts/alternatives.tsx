@@ -13,7 +13,7 @@ export function Alternatives({ alternatives, book }: AlternativesProps) {
   if (alternatives.length === 0) return <p>Nothing about this roof speaks for another way than tapered boards.</p>;
   return (
     <Table
-      caption="Other ways, the first to think of first"
+      caption="The first to think of stands first"
       columns={[{ head: 'Way' }, { head: 'On this roof' }, { head: 'Figures' }, { head: 'Watch' }]}
       rows={alternatives.map(({ title, why, when, watch, figures, source }) => ({
         cells: [
