@@ -75,7 +75,7 @@ export const commercialR = {
 } as const satisfies Record<string, ZoneTable>;
 
 /**
- * Greatest U of a commercial roof with its insulation above the deck. Zones 0 and 5 were read in a public transcription,
+ * Greatest U of a commercial roof with its insulation above the deck. Zones 0 and 5 were read in a public copy of the tables,
  * the others are from memory. All equal 1 / (R + 0.78) to three digits; 0.032 as printed needs R 30.5, not R 30.
  */
 export const commercialU: ZoneTable = {

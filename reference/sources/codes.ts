@@ -38,7 +38,7 @@ export const codeSources = {
     edition: '2015',
   },
   'ashrae-90-1': {
-    title: 'ASHRAE 90.1, building envelope requirements, public transcription of the tables',
+    title: 'ASHRAE 90.1, building envelope requirements, from a public copy of the tables',
     publisher: 'ASHRAE',
     edition: '2019',
   },
