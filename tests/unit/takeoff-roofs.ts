@@ -40,11 +40,13 @@ export function roofOf(file: unknown): Roof {
   return parsed.roof;
 }
 
-/** First layout of a roof that holds. */
-export function layoutOf(roof: Roof): Layout {
+/** First layout of a roof that holds, of those with so many new outlets where a number is named. */
+export function layoutOf(roof: Roof, newOutlets: number | null = null): Layout {
   const rules = ruleSetFor(roof.ruleSet.building, roof.ruleSet.plumbing, roof.ruleSet.local);
   if (!rules.ok) throw new Error('no rule set');
-  const layout = assess(roof, rules.ruleSet).layouts.find(({ rejected }) => rejected === null);
+  const layout = assess(roof, rules.ruleSet).layouts.find(
+    (one) => one.rejected === null && (newOutlets === null || one.newOutlets === newOutlets),
+  );
   if (layout === undefined) throw new Error('no layout holds');
   return layout;
 }

@@ -236,9 +236,13 @@ describe('unlike edges', () => {
   });
 
   it('drains are reset, new ones are bought', () => {
-    const list = listOf(demo('corner-drain'), 'sbs-cold');
+    const roof = demo('corner-drain');
+    const [plain, more] = [layoutOf(roof, 0), layoutOf(roof, 1)];
+    const list = listOf(roof, 'sbs-cold', undefined, more);
     expect(line(list, 'outlet-reset-primary-drain').quantity).toBe(1);
-    expect(list.lines.filter(({ id }) => id.startsWith('outlet-new')).length).toBeGreaterThan(0);
+    const bought = list.lines.filter(({ id }) => id.startsWith('outlet-new'));
+    expect(bought.reduce((sum, { quantity }) => sum + quantity, 0)).toBe(1);
+    expect(has(listOf(roof, 'sbs-cold', undefined, plain), /^outlet-new/)).toBe(false);
     expect(line(list, 'coping-side-3').basis).toContain('measure');
   });
 });

@@ -100,6 +100,18 @@ export function boundOf(site: Site, built: Built): Layout['bound'] {
     boardFt: own.boardFt,
     errorBoardFt: own.errorBoardFt,
     ratio: builtBoardFt(built) / own.boardFt,
-    strictConeBoardFt: face === null || face <= least ? own.boardFt : leastBoards(site, built, face).boardFt,
+    strictConeBoardFt:
+      face === null || face <= least ? own.boardFt : strictBoardFt(site, built, own.boardFt, least, face),
   };
+}
+
+/** The least boards at the slope of the faces: on a level deck with one start level the same cone, stretched. */
+function strictBoardFt(site: Site, built: Built, ownBoardFt: number, least: number, face: number): number {
+  const [{ levelIn }] = built.starts;
+  const plane = built.ground.how === 'as-read' ? onePlane(site.base) : null;
+  const level = plane !== null && Math.hypot(plane.gx, plane.gy) < 1e-9;
+  if (!level || built.starts.some((start) => Math.abs(start.levelIn - levelIn) > 1e-9))
+    return leastBoards(site, built, face).boardFt;
+  const flat = levelIn * momentsOf(built.thickness).areaSqFt;
+  return flat + ((ownBoardFt - flat) * face) / least;
 }

@@ -30,7 +30,7 @@ const MANY_OUTLETS = 8;
 
 /** Sketches that are built and flooded at most; those that hold become layouts. */
 const MOST_PROOFS = 12;
-const mostVariants = (outlets: number): number => (outlets > MANY_OUTLETS ? 2 : 5);
+const mostVariants = (outlets: number): number => (outlets > MANY_OUTLETS ? 1 : 5);
 
 /** Steeper boards than four times the rule are for crickets alone. */
 const STEEPEST_FIELD_IN_PER_FT = 0.5;
@@ -61,12 +61,12 @@ function inForm(plan: LayoutPlan, shape: TaperShape, turnDeg: number): LayoutPla
 }
 
 /** Forms that are tried about the outlets of a plan, each with its turns. */
-function* formsOf(site: Site, { starts }: Built): Generator<{ shape: TaperShape; turnDeg: number }> {
+function* formsOf(site: Site, { starts, plan }: Built): Generator<{ shape: TaperShape; turnDeg: number }> {
   // Where nothing but an edge takes water the form about a point makes no difference.
   const pointed = starts.some(({ kind }) => kind === 'point');
   const many = starts.length > MANY_OUTLETS;
   for (const shape of pointed ? shapes : [fourWayShape]) {
-    if (many && !shape.forMany) continue;
+    if (many && (!shape.forMany || (shape !== fourWayShape && newOutletsOf(plan) > 0))) continue;
     const turns = many ? shape.turnsDeg.slice(0, 1) : shape.turnsDeg;
     for (const turnDeg of turns) yield { shape, turnDeg };
   }
