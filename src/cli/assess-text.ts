@@ -1,3 +1,4 @@
+import { searchLines } from '../core/report/page-search.ts';
 import { sparePercent } from '../core/report/page-water.ts';
 import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '../core/report/types.ts';
 import { measuredSlope, sentence } from '../core/report/words.ts';
@@ -39,7 +40,7 @@ const budgets = (rows: readonly Budget[]): string[] =>
         { head: 'where', text: ({ where }) => where },
       ]);
 
-function layouts({ layouts: rows, chosenLayout }: Assessment): string[] {
+function layouts({ layouts: rows, chosenLayout, search }: Assessment): string[] {
   const offered = rows.filter(({ rejected }) => rejected === null);
   const table1 =
     offered.length === 0
@@ -54,9 +55,11 @@ function layouts({ layouts: rows, chosenLayout }: Assessment): string[] {
           { head: 'layout', text: ({ title }) => title },
         ]);
   const rejected = rows.flatMap(({ title, rejected: why }) =>
-    why === null ? [] : wrapped(`Rejected: ${title}: ${why.why}${why.relax === null ? '' : ` ${why.relax}`}`, 2, 2),
+    why === null
+      ? []
+      : wrapped(`Rejected: ${title}: ${sentence(why.why)}${why.relax === null ? '' : ` ${why.relax}`}`, 2, 2),
   );
-  return [...table1, ...rejected];
+  return [...table1, ...rejected, ...searchLines(search).flatMap((line) => wrapped(line, 2, 2))];
 }
 
 const boardsOf = ({ leastThicknessIn, greatestThicknessIn }: Layout): string =>

@@ -2,7 +2,7 @@ import { attachments } from '../../reference/membranes/limits.ts';
 import { assess } from '../../src/core/assess.ts';
 import type { AttachmentChoice } from '../../src/core/membrane/attachment.ts';
 import type { MembraneId } from '../../src/core/membrane/options.ts';
-import type { Layout } from '../../src/core/report/types.ts';
+import type { Assessment, Layout } from '../../src/core/report/types.ts';
 import type { Roof } from '../../src/core/roof.ts';
 import { ruleSetFor } from '../../src/core/rule-set.ts';
 import { siteOf } from '../../src/core/site/site.ts';
@@ -40,11 +40,16 @@ export function roofOf(file: unknown): Roof {
   return parsed.roof;
 }
 
-/** First layout of a roof that holds, of those with so many new outlets where a number is named. */
-export function layoutOf(roof: Roof, newOutlets: number | null = null): Layout {
+/** The answer for a roof under its own rule set. */
+export function assessed(roof: Roof): Assessment {
   const rules = ruleSetFor(roof.ruleSet.building, roof.ruleSet.plumbing, roof.ruleSet.local);
   if (!rules.ok) throw new Error('no rule set');
-  const layout = assess(roof, rules.ruleSet).layouts.find(
+  return assess(roof, rules.ruleSet);
+}
+
+/** First layout of a roof that holds, of those with so many new outlets where a number is named. */
+export function layoutOf(roof: Roof, newOutlets: number | null = null): Layout {
+  const layout = assessed(roof).layouts.find(
     (one) => one.rejected === null && (newOutlets === null || one.newOutlets === newOutlets),
   );
   if (layout === undefined) throw new Error('no layout holds');

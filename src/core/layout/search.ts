@@ -219,9 +219,30 @@ export function layoutsOf(context: LayoutContext, built: readonly Built[]): Layo
   const rejected = reported.filter(({ layout, plan }) => layout.rejected !== null && !plan.pair);
   const ranked = [...offered, ...rejected].sort((a, b) => rank(a) - rank(b));
   const lead = ranked.find(({ layout }) => layout.rejected === null);
+  const best = distinctions(offered.map(({ layout }) => layout));
   return ranked.map((one) => {
-    const { layout, plan } = one;
+    const { plan } = one;
+    const layout = { ...one.layout, why: [...(best.get(one.layout.id) ?? []), one.layout.why].join(' ') };
     if (one !== lead) return layout;
     return { ...layout, workParts: openParts(context.site, layout, plan.outlets, plan.newEdges) };
   });
+}
+
+/** A layout without a valley has none that could be flat. */
+const NO_VALLEY_IN_PER_FT = 1;
+
+/** In what each of the offered layouts is the first of all. */
+function distinctions(offered: readonly Layout[]): Map<string, string[]> {
+  const out = new Map<string, string[]>();
+  if (offered.length < 2) return out;
+  const first = (value: (layout: Layout) => number, words: string): void => {
+    const least = Math.min(...offered.map(value));
+    const holders = offered.filter((layout) => value(layout) < least + 1e-6);
+    if (holders.length === 1) out.set(holders[0].id, [...(out.get(holders[0].id) ?? []), words]);
+  };
+  first(({ volumeBoardFt, levellingBoardFt }) => volumeBoardFt + levellingBoardFt, 'The least board of all.');
+  first(({ greatestThicknessIn }) => greatestThicknessIn, 'The thinnest at its thickest.');
+  first(({ leastValleySlopeInPerFt }) => -(leastValleySlopeInPerFt ?? NO_VALLEY_IN_PER_FT), 'The steepest valleys.');
+  first(({ newOutlets }) => newOutlets, 'The fewest new ways out.');
+  return out;
 }

@@ -1,0 +1,25 @@
+import { inches, plainNumber } from '../../units/print.ts';
+import { boardFeet } from './page-figures.ts';
+import type { SearchReport } from './types.ts';
+
+const many = (count: number, one: string): string => `${plainNumber(count)} ${one}${count === 1 ? '' : 's'}`;
+
+/** A miss that no tape shows is still a miss. */
+const shortBy = (leastShortIn: number): string => (leastShortIn < 1 / 32 ? 'less than 1/16″' : inches(leastShortIn));
+
+/** What was looked at before the layouts were chosen, in sentences: how many, what stopped the others, what would help. */
+export function searchLines({ tried, complete, fitting, barred, rejected, relaxation }: SearchReport): string[] {
+  const looked = `${many(tried, 'combination')} of outlets, forms, slopes and base layers looked at; ${plainNumber(fitting)} keep every hard height.`;
+  return [
+    complete ? looked : `${looked} The list was longer; the search stopped at its budget.`,
+    ...rejected.map(
+      ({ count, where, leastShortIn, nearest }) =>
+        `${many(count, 'combination')} come${count === 1 ? 's' : ''} up too high at ${where}. The nearest is ${shortBy(leastShortIn)} short: ${nearest}.`,
+    ),
+    ...barred.map(
+      ({ count, why, nearest, boardFt }) =>
+        `${many(count, 'combination')} left out: ${why} Lifting that would buy at best ${boardFeet(boardFt)}: ${nearest}.`,
+    ),
+    ...(relaxation === null ? [] : [`What has to give least: ${relaxation.text}`]),
+  ];
+}
