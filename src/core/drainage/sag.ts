@@ -1,4 +1,5 @@
 import { joistDefaults, waterLoadPerInch } from '../../../reference/deflection.ts';
+import { slope } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { Assumption, SourceNote } from '../report/types.ts';
 import type { Joists } from '../roof.ts';
@@ -134,7 +135,7 @@ export function inServiceSlope(input: InServiceInput): InServiceSlope {
   const slopeInPerFt = input.slopeInPerFt - along * slopeLossInPerFt(sagToComeIn, known.spanFt, 'uniform');
   const note =
     slopeInPerFt > 0
-      ? 'Slope left at the low support under the loads that are still to come.'
+      ? `${slope(slopeInPerFt)} left at the low support under the loads that are still to come.`
       : 'The low end turns uphill under the loads that are still to come: water stands there. Ask an engineer.';
   return { slopeInPerFt, sagToComeIn, note, assumed: [assumedJoists], source: sourceNote(joistDefaults) };
 }

@@ -6,7 +6,7 @@ import type { GroundFill } from '../report/types.ts';
 import { placeWords } from '../report/words.ts';
 import type { Point, Ring } from '../roof.ts';
 import type { Site } from '../site/site.ts';
-import type { Built } from './build.ts';
+import { type Built, builtBoardFt } from './build.ts';
 import type { BoardGround } from './ground.ts';
 
 /** Fill thinner than this is the tolerance of a board. */
@@ -50,7 +50,9 @@ function noteOf(site: Site, built: Built, fill: Omit<GroundFill, 'note'>): strin
     ({ how: other, boardFt: total }) => `${shortKinds[other]} ${plainNumber(total)}`,
   );
   const compared =
-    others.length === 0 ? '' : ` Boards and fill together against the other ways: ${others.join(', ')} board ft.`;
+    others.length === 0
+      ? ''
+      : ` With the boards that is ${plainNumber(builtBoardFt(built))} board ft; the other ways would take: ${others.join(', ')} board ft.`;
   return local
     ? `Local fill: one hollow is filled before the boards are laid, ${size}.${falls}${compared}`
     : `${kinds[how]}: ${size}.${falls}${compared}`;

@@ -30,7 +30,7 @@ const MANY_OUTLETS = 8;
 
 /** Sketches that are built and flooded at most; those that hold become layouts. */
 const MOST_PROOFS = 12;
-const mostVariants = (outlets: number): number => (outlets > MANY_OUTLETS ? 1 : 5);
+const mostVariants = (outlets: number): number => (outlets > MANY_OUTLETS ? 2 : 5);
 
 /** Steeper boards than four times the rule are for crickets alone. */
 const STEEPEST_FIELD_IN_PER_FT = 0.5;
@@ -120,6 +120,8 @@ interface Ranked {
   layout: Layout;
 }
 
+const STEEPER_WHY = 'Steeper valleys that dry faster and forgive a board laid badly, for a thicker roof.';
+
 /** Sketches turned into surfaces and flooded, the most promising first, until enough of them hold. */
 function* proven(context: LayoutContext, sketches: readonly Sketch[], grounds: ReadonlyMap<string, Built>) {
   const { site, limits } = context;
@@ -130,7 +132,8 @@ function* proven(context: LayoutContext, sketches: readonly Sketch[], grounds: R
     const base = grounds.get(groundKey(plan));
     if (base === undefined) continue;
     proofs++;
-    const named = { ...plan, id: `${plan.id}-${Math.round(slopeInPerFt * 16)}-16` };
+    const why = slopeInPerFt > base.slopeInPerFt + 1e-9 ? `${STEEPER_WHY} ${plan.why}` : plan.why;
+    const named = { ...plan, id: `${plan.id}-${Math.round(slopeInPerFt * 16)}-16`, why };
     const built = build(site, named, slopeInPerFt, baseIn, base.ground);
     if (waterRejection(site, built) !== null) continue;
     if (heightRejection(usesOf(site, limits, buildUpAt(overBase(built)))) !== null) continue;

@@ -77,7 +77,7 @@ export const healthTriggers: Record<HealthCautionId, Trigger> = {
     facts.work.asbestos === 'present' ? asbestos(facts) : builtBefore(facts, limits.asbestosBuiltBefore.value),
   ),
   'asbestos-small-house': withAsbestos((facts) =>
-    smallHouse(facts) ? `A house of ${facts.building.dwellingUnits} unit(s) that stands alone.` : null,
+    smallHouse(facts) ? `A house that stands alone, dwellings in it: ${facts.building.dwellingUnits}.` : null,
   ),
   'asbestos-notice': withAsbestos(regulatedBuilding),
   'asbestos-cutter': withAsbestos(cutterArea),

@@ -168,7 +168,9 @@ export const siteTriggers: Record<SiteCautionId, Trigger> = {
   ),
   'water-load': waterLoad,
   'drains-clear': ({ roof }) =>
-    roof.outlets.length > 0 ? `${roof.outlets.length} outlet(s) to keep open.` : 'The ways out are not known.',
+    roof.outlets.length > 0
+      ? `${roof.outlets.length} ${roof.outlets.length === 1 ? 'outlet' : 'outlets'} to keep open.`
+      : 'The ways out are not known.',
   'open-roof': openRoof,
   'rain-forecast': ({ weather }) => {
     if (weather.rainPercent === null) return 'Not known: the forecast.';
