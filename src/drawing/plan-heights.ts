@@ -3,17 +3,14 @@ import { between, centroid, direction, distanceFt, signedAreaSqFt } from '../cor
 import type { Assessment, BoardPiece, Layout, Point } from '../core/report/types.ts';
 import { inches } from '../units/print.ts';
 import { type Contour, contourStepIn, contoursOf } from './contours.ts';
-import { cutMarks } from './cut-marks.ts';
 import { type DrawList, lettering, type Mark, polygon } from './draw-list.ts';
 import { readingAngleDeg } from './edge-strings.ts';
-import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
 import { flowMarks } from './flow-marks.ts';
 import type { FreeRoom } from './free-room.ts';
+import { creaseLines, lowestIn, newRoofFrame, planeArrows } from './new-roof.ts';
 import type { Fill } from './pens.ts';
-import { cornerHeights, creaseLines, lowestIn, planeArrows } from './plan-after.ts';
 import { planFrame } from './plan-frame.ts';
 import type { Cut } from './section-profile.ts';
-import { sheetMarks } from './sheet.ts';
 
 /** Least distance between two lines, in letters. */
 const APART_LETTERS = 1.3;
@@ -139,16 +136,11 @@ function describe(assessment: Assessment, layout: Layout, { lowIn, highIn }: Hei
 export function planHeights(assessment: Assessment, layout: Layout, cuts: readonly Cut[] = []): DrawList | null {
   if (layout.facets.length === 0) return null;
   const { plan } = assessment;
-  const { sheet, room, edges, strings } = planFrame(assessment);
+  const { sheet, room, fixtures, rim } = newRoofFrame(assessment, layout, cuts);
   const { letterFt } = sheet;
   const heights = heightsOf(layout, letterFt);
   const contours = contoursOf(layout.facets, heights.lowIn, heights.highIn, heights.stepIn);
   const zones = fillZones(layout);
-  const ends = cutMarks(cuts, letterFt, room);
-  const corners = cornerHeights(assessment, layout, letterFt, room);
-  const outlets = outletMarks(layout.outlets, letterFt, room);
-  const curbs = curbMarks(plan, letterFt, room);
-  const pipes = pipeMarks(plan, letterFt, room, false);
   const numbers = contourNumbers(contours, letterFt, room);
   const words = fillWords(zones, letterFt, room);
   const arrows = flowMarks(planeArrows(layout, letterFt), plan.outline, letterFt, room);
@@ -165,17 +157,10 @@ export function planHeights(assessment: Assessment, layout: Layout, cuts: readon
       ...contourMarks(contours, heights.stepIn),
       ...creaseLines(layout.creases),
       ...arrows,
-      polygon(plan.outline, null, 'outline'),
-      ...curbs,
-      ...pipes,
-      ...outlets,
+      ...fixtures,
       ...numbers,
       ...words,
-      ...ends,
-      ...edges,
-      ...corners,
-      ...strings,
-      ...sheetMarks(sheet),
+      ...rim,
     ],
   };
 }

@@ -14,15 +14,8 @@ import { envelope } from '../../src/core/taper/envelope.ts';
 import { fourWay } from '../../src/core/taper/pattern.ts';
 import type { TaperOutlet } from '../../src/core/taper/sources.ts';
 import { parseRoofObject } from '../../src/input/parse-roof.ts';
+import { lShape } from '../shapes.ts';
 
-const L: Ring = [
-  [0, 0],
-  [40, 0],
-  [40, 20],
-  [20, 20],
-  [20, 40],
-  [0, 40],
-];
 const U: Ring = [
   [0, 0],
   [60, 0],
@@ -75,13 +68,17 @@ const meanIn = (patches: readonly Patch[]): number => {
 
 describe('the six named surfaces', () => {
   test('1: L-shape, A(38,10) at 3 in and 1/8, B(18,18) at 0 and 1/2: no jump near (0.5, 30.83)', () => {
-    const { mesh, section, patches } = surface(L, [], [drain('A', [38, 10], 3, 0.125), drain('B', [18, 18], 0, 0.5)]);
+    const { mesh, section, patches } = surface(
+      lShape,
+      [],
+      [drain('A', [38, 10], 3, 0.125), drain('B', [18, 18], 0, 0.5)],
+    );
     expect(greatestStepIn(mesh)).toBeLessThan(0.002);
     expect(momentsOf(patches).areaSqFt).toBeCloseTo(section.areaSqFt, 6);
   });
 
-  test('2: same L, A(38,10) turned 0, B(22,10) at 2.3 in turned 45 degrees: no jump', () => {
-    const { mesh } = surface(L, [], [drain('A', [38, 10]), drain('B', [22, 10], 2.3, 0.25, 45)]);
+  test('2: same lShape, A(38,10) turned 0, B(22,10) at 2.3 in turned 45 degrees: no jump', () => {
+    const { mesh } = surface(lShape, [], [drain('A', [38, 10]), drain('B', [22, 10], 2.3, 0.25, 45)]);
     expect(greatestStepIn(mesh)).toBeLessThan(0.002);
   });
 
@@ -178,7 +175,7 @@ describe('the six named surfaces', () => {
 describe('curbs at the limits', () => {
   test('a curb that touches a wall', () => {
     const { mesh, section, patches, judgement } = surface(
-      L,
+      lShape,
       [
         [
           [0, 8],
@@ -269,11 +266,11 @@ describe('mean heights', () => {
     expect(patches.map(({ ring }) => Math.round(signedAreaSqFt(ring) * 1e6) / 1e6)).toEqual([400, 400, 400, 400]);
   });
   test('L-shape with a drain at (38, 10): 5.7311 in; with a curb (8,8)-(14,12): 5.7109 in', () => {
-    expect(meanIn(surface(L, [], [drain('D', [38, 10])]).patches)).toBeCloseTo(5.7311, 4);
+    expect(meanIn(surface(lShape, [], [drain('D', [38, 10])]).patches)).toBeCloseTo(5.7311, 4);
     expect(
       meanIn(
         surface(
-          L,
+          lShape,
           [
             [
               [8, 8],

@@ -3,6 +3,7 @@ import { isInside, toSegment } from '../../src/core/geometry/vector.ts';
 import type { Point, Ring } from '../../src/core/roof.ts';
 import { fourWay, pyramid, type SlopePattern, slopedValley, twoWayWithCrickets } from '../../src/core/taper/pattern.ts';
 import type { TaperOutlet } from '../../src/core/taper/sources.ts';
+import { lShape } from '../shapes.ts';
 
 export interface RandomRoof {
   outline: Ring;
@@ -17,14 +18,7 @@ const shapes: readonly Ring[] = [
     [40, 30],
     [0, 30],
   ],
-  [
-    [0, 0],
-    [40, 0],
-    [40, 20],
-    [20, 20],
-    [20, 40],
-    [0, 40],
-  ],
+  lShape,
   [
     [0, 0],
     [60, 0],

@@ -14,6 +14,7 @@ import type { TaperOutlet } from '../../src/core/taper/sources.ts';
 import { boardSheets } from '../../src/drawing/board-sheets.ts';
 import type { DrawList } from '../../src/drawing/draw-list.ts';
 import { printSvg } from '../../src/drawing/svg.ts';
+import { lShape } from '../shapes.ts';
 import { byHand, handLayout } from './drawing-fixture.ts';
 import { drawnWith, wordsOf } from './drawing-svg-reading.ts';
 
@@ -23,14 +24,14 @@ const rectangle = (a: number, b: number): Ring => [
   [a, b],
   [0, b],
 ];
-const corner: Ring = [
-  [0, 0],
-  [40, 0],
-  [40, 20],
-  [20, 20],
-  [20, 40],
-  [0, 40],
-];
+const gutter = (lengthFt: number): TaperOutlet => ({
+  id: 'side-0',
+  kind: 'edge',
+  from: [0, 0],
+  to: [lengthFt, 0],
+  levelIn: 0.5,
+  pattern: fourWay(0.25),
+});
 const drain = (at: Point, pattern: SlopePattern, levelIn = 0.5): TaperOutlet => ({
   id: 'D1',
   kind: 'point',
@@ -50,7 +51,7 @@ const supplier = (boards: Partial<Parameters<typeof catalogueOf>[0]['boards']>):
 describe('rows that start inside a board', () => {
   test('behind the inside corner of an L: the upper 2 ft of a 0.5-1.5 board on 4 in of fill', () => {
     // The corner (20, 20) stands 4.5 in over the drain (18 ft at 1/4), whose boards start at 0.5: 5.0 in there.
-    const { pieces, work } = tiled(corner, [drain([38, 10], fourWay(0.25))]);
+    const { pieces, work } = tiled(lShape, [drain([38, 10], fourWay(0.25))]);
     const first = pieces.filter(({ outline, fromIn, mark }) => {
       const low = Math.min(...outline.map(([, y]) => y));
       return mark === '0.5-1.5 +4' && Math.abs(fromIn - 1) < 1e-6 && Math.abs(low - 20) < 1e-6;
@@ -189,14 +190,7 @@ describe('small pieces', () => {
   });
 
   test('a strip of 3 in past the last row comes out of offcuts, and is listed', () => {
-    const start: TaperOutlet = {
-      id: 'side-0',
-      kind: 'edge',
-      from: [0, 0],
-      to: [10, 0],
-      levelIn: 0.5,
-      pattern: fourWay(0.25),
-    };
+    const start = gutter(10);
     const { boards, pieces } = tiled(rectangle(10, 4.25), [start]);
     const last = boards.find(({ mark }) => mark === '1.5-2.5');
     expect(last).toMatchObject({ slivers: 3, sliverSqFt: expect.closeTo(2.5, 6), boards: 1 });
@@ -207,14 +201,7 @@ describe('small pieces', () => {
   });
 
   test('a board round a curb keeps its area', () => {
-    const start: TaperOutlet = {
-      id: 'side-0',
-      kind: 'edge',
-      from: [0, 0],
-      to: [12, 0],
-      levelIn: 0.5,
-      pattern: fourWay(0.25),
-    };
+    const start = gutter(12);
     const curb: Ring = [
       [5, 5],
       [7, 5],

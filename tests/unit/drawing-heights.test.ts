@@ -4,7 +4,7 @@ import { distanceFt, isInside, signedAreaSqFt } from '../../src/core/geometry/ve
 import type { Assessment, Layout, Point } from '../../src/core/report/types.ts';
 import { type Contour, contourStepIn, contoursOf } from '../../src/drawing/contours.ts';
 import type { DrawList } from '../../src/drawing/draw-list.ts';
-import { lowestIn } from '../../src/drawing/plan-after.ts';
+import { lowestIn } from '../../src/drawing/new-roof.ts';
 import { fillZones, heightsCaption, planHeights } from '../../src/drawing/plan-heights.ts';
 import { planPair } from '../../src/drawing/plan-pair.ts';
 import { sectionCut } from '../../src/drawing/section-cut.ts';

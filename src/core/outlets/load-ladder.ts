@@ -1,4 +1,5 @@
 import { waterLoadPerInch } from '../../../reference/deflection.ts';
+import { inches } from '../../units/print.ts';
 import { rainLoadPsf } from '../drainage/rain-load.ts';
 import { sourceNote } from '../finding.ts';
 import type { Assumption, Finding, LoadStep } from '../report/types.ts';
@@ -96,7 +97,7 @@ function isOverflow({ kind, label }: SpillPlace, depthIn: number): Finding {
     id: `${kind}-is-overflow`,
     level: 'stop',
     where: label,
-    message: `The only overflow is ${what}: with the outlets shut the water goes into the building at ${depthIn.toFixed(2)} in. Make an overflow below ${kind === 'door' ? 'the sill' : 'it'}.`,
+    message: `The only overflow is ${what}: with the outlets shut the water goes into the building at ${inches(depthIn)}. Make an overflow below ${kind === 'door' ? 'the sill' : 'it'}.`,
     value: `${depthIn.toFixed(2)} in`,
     limit: `an overflow below ${kind === 'door' ? 'the sill' : 'it'}`,
     source: sourceNote(waterLoadPerInch),
