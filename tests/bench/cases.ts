@@ -5,6 +5,9 @@ import { centroid, signedAreaSqFt } from '../../src/core/geometry/vector.ts';
 import { build } from '../../src/core/layout/build.ts';
 import { buildPlan } from '../../src/core/layout/build-plan.ts';
 import { plansFor, pointsOf } from '../../src/core/layout/candidates.ts';
+import { energyTarget } from '../../src/core/layout/energy-target.ts';
+import { limitsOf } from '../../src/core/layout/limits.ts';
+import { finish, searchLayouts } from '../../src/core/layout/search.ts';
 import { rainFor } from '../../src/core/outlets/rain.ts';
 import { existingReport } from '../../src/core/report/existing.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
@@ -114,4 +117,30 @@ export function curbField(count: number): EnvelopeCase {
     curbs.push(rectangle(CURB_FT, CURB_FT, onDrain ? [at[0] + 2 * CURB_FT, at[1]] : at));
   }
   return caseOf(rectangle(WIDE_FT, DEEP_FT), curbs, fiveDrains, null);
+}
+
+/** Drains and curbs mixed: so many drains in the open grid, a curb at the corner between four of them. */
+export function drainsAndCurbs(across: number, deep: number, count: number): EnvelopeCase {
+  const drains = Array.from(
+    { length: across * deep },
+    (_, i): Point => [((i % across) + 0.5) * DRAIN_GRID_FT, (Math.floor(i / across) + 0.5) * DRAIN_GRID_FT],
+  );
+  const places = (across - 1) * (deep - 1);
+  const curbs = Array.from({ length: count }, (_, i): Ring => {
+    const place = Math.floor((i * places) / count);
+    const [x, y] = [(place % (across - 1)) + 1, Math.floor(place / (across - 1)) + 1];
+    return rectangle(CURB_FT, CURB_FT, [x * DRAIN_GRID_FT - CURB_FT / 2, y * DRAIN_GRID_FT - CURB_FT / 2]);
+  });
+  return caseOf(rectangle(across * DRAIN_GRID_FT, deep * DRAIN_GRID_FT), curbs, drains, null);
+}
+
+/** The search alone: ideas built, forms sketched, the best proven. */
+export function searchOf(name: (typeof demoNames)[number]) {
+  const { roof, ruleSet } = readyDemo(name);
+  const rain = rainFor(roof.place, ruleSet);
+  const bare = siteOf(roof);
+  const plans = plansFor(bare, existingReport(bare, ruleSet, rain).judgement);
+  const site = siteOf(roof, pointsOf(bare, plans));
+  const context = { site, limits: limitsOf(site, ruleSet), ruleSet, rain, energy: energyTarget(site, ruleSet) };
+  return () => finish(searchLayouts(context, plans)).search;
 }

@@ -2,7 +2,17 @@ import { cpus, loadavg } from 'node:os';
 import { signedAreaSqFt } from '../../src/core/geometry/vector.ts';
 import { flood } from '../../src/core/surface/flood.ts';
 import { pondsOf } from '../../src/core/surface/ponds.ts';
-import { areaOf, curbField, drainGrid, type EnvelopeCase, meanHeightIn, wholeAnswer, withoutSearch } from './cases.ts';
+import {
+  areaOf,
+  curbField,
+  drainGrid,
+  drainsAndCurbs,
+  type EnvelopeCase,
+  meanHeightIn,
+  searchOf,
+  wholeAnswer,
+  withoutSearch,
+} from './cases.ts';
 import { growthExponent, once, type Times, timed } from './clock.ts';
 import { adjacency, cornerOffer, gridFlood, gridMesh, roughHeights, triangulated } from './ponds.ts';
 
@@ -114,7 +124,12 @@ console.log(
 );
 
 const curbs = curbCases.map(({ size, runs }) => {
-  const line = envelopeLine(`taper over 5 drains round ${size} curbs`, curbField(size), runs, null);
+  const line = envelopeLine(
+    `taper over 5 drains round ${size} curbs`,
+    curbField(size),
+    runs,
+    size === 400 ? 5000 : null,
+  );
   console.log(show(line));
   return line;
 });
@@ -124,6 +139,27 @@ console.log(
     curbCases.map(({ size }) => size),
   )}`,
 );
+
+const mixed = [
+  { across: 10, deep: 10, count: 30, runs: 5, allowedMs: null },
+  { across: 40, deep: 25, count: 300, runs: 3, allowedMs: 10_000 },
+].map(({ across, deep, count, runs, allowedMs }) => {
+  const what = `taper over ${across * deep} drains round ${count} curbs`;
+  const line = envelopeLine(what, drainsAndCurbs(across, deep, count), runs, allowedMs);
+  console.log(show(line));
+  return line;
+});
+console.log(`  ${growthOf(mixed, [100, 1000])}`);
+
+const LEAST_CANDIDATES = 500;
+
+function searchLine(): Line {
+  const { result, times } = timed(searchOf('back-section'), 3);
+  const wrong = result.tried >= LEAST_CANDIDATES && result.complete ? null : `${result.tried} candidates`;
+  return { what: `(a) search of ${result.tried} candidates`, times, allowedMs: 2000, wrong };
+}
+const search = searchLine();
+console.log(show(search));
 
 /** Pond kernel beside a plain grid flood on as many cells; triangulation and adjacency apart. */
 function pondLines(side: number): { lines: Line[]; ratio: number } {
@@ -170,7 +206,7 @@ console.log(
   )}`,
 );
 
-const wrong = [...roofs, ...drains, ...curbs, ...ponds.flatMap(({ lines }) => lines)].filter(
+const wrong = [...roofs, ...drains, ...curbs, ...mixed, search, ...ponds.flatMap(({ lines }) => lines)].filter(
   (line) => line.wrong !== null,
 );
 process.exitCode = wrong.length === 0 ? 0 : 1;
