@@ -109,7 +109,7 @@ export const randomRoof: fc.Arbitrary<RandomRoof> = fc
     shape: fc.constantFrom(...shapes),
     angle: fc.constantFrom(0, 0, 0, (5 * Math.PI) / 180, (17 * Math.PI) / 180, 0.6),
     curbs: fc.array(curb, { maxLength: 4 }),
-    outlets: fc.array(outlet, { minLength: 1, maxLength: 6 }),
+    outlets: fc.array(outlet, { minLength: 1, maxLength: 12 }),
   })
   .map(({ shape, angle, curbs, outlets }) => {
     const free = outlets.filter(({ x, y }) => {
