@@ -1,5 +1,6 @@
 import type { Source } from './source.ts';
 import { codeSources } from './sources/codes.ts';
+import { heatSources } from './sources/heat.ts';
 import { materialSources } from './sources/materials.ts';
 import { safetySources } from './sources/safety.ts';
 
@@ -10,6 +11,7 @@ export const sources = {
   arithmetic: { title: 'Computed here from the definitions', publisher: 'Rainpath', edition: null },
   ...codeSources,
   ...materialSources,
+  ...heatSources,
   ...safetySources,
 } as const satisfies Record<string, Source>;
 
