@@ -18,28 +18,35 @@ export function stateCode(text: string): StateCode | null {
   return states.find(([code, name]) => code.toLowerCase() === wanted || plain(name) === wanted)?.[0] ?? null;
 }
 
-/** What is known of the rain at a town. */
-export type CityMatch =
-  | { kind: 'listed'; row: RainCityRow }
+/** What a table of towns holds for a place. */
+export type TownMatch<R> =
+  | { kind: 'listed'; row: R }
   /** The town's name stands in several states and none was given. */
-  | { kind: 'several'; rows: readonly RainCityRow[] }
-  /** Not listed; the cities of its state. */
-  | { kind: 'state'; town: string; state: StateCode; rows: readonly RainCityRow[] }
+  | { kind: 'several'; rows: readonly R[] }
+  /** Not listed; the towns of its state. */
+  | { kind: 'state'; town: string; state: StateCode; rows: readonly R[] }
   /** Neither town nor state can be placed. */
-  | { kind: 'none'; town: string | null; rows: readonly RainCityRow[] };
+  | { kind: 'none'; town: string | null; rows: readonly R[] };
 
-/**
- * Finds a town in the rain table, upper or lower case, "Town", "Town, ST" or with the state apart.
- * Correctness: tests/unit/outlets/rain.test.ts
- */
-export function findCity(city: string | null, state: string | null): CityMatch {
+/** What is known of the rain at a town. */
+export type CityMatch = TownMatch<RainCityRow>;
+
+/** Finds a town in the rain table. Correctness: tests/unit/outlets/rain.test.ts */
+export const findCity = (city: string | null, state: string | null): CityMatch => findTown(rows, city, state);
+
+/** Finds a town in a table, upper or lower case, "Town", "Town, ST" or with the state apart. */
+export function findTown<R extends { state: StateCode; city: string }>(
+  table: readonly R[],
+  city: string | null,
+  state: string | null,
+): TownMatch<R> {
   const [town, tail] = splitTown(city ?? '');
   const code = stateCode(state ?? '') ?? stateCode(tail);
-  const named = rows.filter((row) => plain(row.city) === plain(town) && (code === null || row.state === code));
+  const named = table.filter((row) => plain(row.city) === plain(town) && (code === null || row.state === code));
   if (named.length === 1) return { kind: 'listed', row: named[0] };
   if (named.length > 1) return { kind: 'several', rows: named };
-  if (code !== null) return { kind: 'state', town, state: code, rows: rows.filter((row) => row.state === code) };
-  return { kind: 'none', town: town || null, rows };
+  if (code !== null) return { kind: 'state', town, state: code, rows: table.filter((row) => row.state === code) };
+  return { kind: 'none', town: town || null, rows: table };
 }
 
 function splitTown(city: string): [town: string, tail: string] {
