@@ -29,7 +29,7 @@ figcaption a{margin-left:.6rem}
 .plans .drawing{max-height:72vh}
 .difference{border-left:3px solid var(--ink);padding:.1rem 0 .1rem .8rem}
 @media (min-width:64rem){
-.answer{grid-template-columns:minmax(0,1fr) minmax(0,1fr);grid-template-areas:"say plans" "body plans";grid-template-rows:auto 1fr}
+.answer{grid-template-columns:minmax(0,6fr) minmax(0,5fr);grid-template-areas:"say plans" "body plans";grid-template-rows:auto 1fr}
 .plans>.stay{position:sticky;top:.5rem}
 .plans .pair{grid-template-columns:minmax(0,1fr)}
 .plans .drawing{max-height:42vh}

@@ -4,8 +4,11 @@ import { sourceNote } from '../finding.ts';
 import type { Finding } from '../report/types.ts';
 import { areaWords, listed } from '../report/words.ts';
 import type { Outlet } from '../roof.ts';
+import { waysOut } from '../site/offers.ts';
 import { outletPoint, type Site } from '../site/site.ts';
+import { flood } from '../surface/flood.ts';
 import type { SurfaceMesh } from '../surface/mesh.ts';
+import { SAME_HEIGHT_IN } from '../surface/patch.ts';
 import { liveLoadOf, SAME_LOAD_PSF } from './live-load.ts';
 import { type LoadLadder, loadLadder } from './load-ladder.ts';
 import { inch, type OutletRating } from './rating.ts';
@@ -64,14 +67,30 @@ export function blockedWater(
   where = 'the section',
 ): LoadLadder {
   const isOverflow = (id: string): boolean => ways.outlets.some((each) => each.id === id && each.role === 'overflow');
+  const reached = reachedIn(site, mesh, ways);
+  const headOf = (id: string): number | null => (isOverflow(id) ? (ratings.get(id)?.headIn ?? null) : null);
   const ladder = loadLadder({
     where,
     lowPointIn: Math.min(...mesh.z),
-    spills: spillPlaces(site, mesh, ways, (id) => (isOverflow(id) ? (ratings.get(id)?.headIn ?? null) : null)),
+    spills: spillPlaces(site, mesh, ways, headOf).filter(({ heightIn }) => heightIn <= reached + SAME_HEIGHT_IN),
     liveLoadPsf: site.roof.deck.liveLoadPsf,
   });
   if (!enclosed) return { ...ladder, findings: [] };
   return { ...ladder, findings: [...ladder.findings, ...noOtherWay(site, mesh, ways)] };
+}
+
+/**
+ * Highest level [in] that water over the lowest point can reach: with every outlet plugged it still leaves over the edges.
+ * A door lets in too little to count as one.
+ */
+function reachedIn(site: Site, mesh: SurfaceMesh, ways: OpenWays): number {
+  const lowest = mesh.z.reduce((low, zIn, v) => (zIn < mesh.z[low] ? v : low), 0);
+  const { offers } = waysOut(site, mesh, { ...ways, outlets: [] });
+  const water = flood(
+    mesh,
+    offers.filter(({ outlet }) => spillName(site, ways, outlet).kind !== 'door'),
+  );
+  return water.offer[lowest] < 0 ? Number.POSITIVE_INFINITY : water.levelIn[lowest];
 }
 
 /** Id of the finding that an area has no other way out. */
