@@ -309,6 +309,54 @@ export interface Preferences {
   workTemperatureF: number | null;
   /** Membrane option that the owner asks for. */
   membrane: string | null;
+  /** The covering that is there must stay. */
+  keepCovering: boolean | null;
+  /** No foam may be sprayed. */
+  noSprayFoam: boolean | null;
+  /** No insulation board may go on above the deck. */
+  noFoamAbove: boolean | null;
+}
+
+export type BelowInsulationKind = 'none' | 'batts' | 'open-cell' | 'closed-cell';
+
+/** What lies between the deck and the ceiling below it. */
+export interface BelowInsulation {
+  kind: BelowInsulationKind | null;
+  thicknessIn: number | null;
+  /** R of all of it; null = by its kind and thickness. */
+  r: number | null;
+  /** Outside air passes over it. */
+  vented: Answer;
+}
+
+export type VentKind =
+  | 'ridge'
+  | 'soffit-strip'
+  | 'perforated-soffit'
+  | 'under-eave'
+  | 'box'
+  | 'gable'
+  | 'turbine'
+  | 'power-fan'
+  | 'other';
+
+/** Vents of one kind in the attic beside the section. */
+export interface AtticVent {
+  kind: VentKind;
+  /** Pieces; feet of a ridge or soffit strip; square feet of perforated soffit. */
+  count: number | null;
+  /** Net free area of one piece, foot or square foot as the label has it; null = the usual one of its kind. */
+  netFreeSqIn: number | null;
+  /** Within 3 ft of the highest point; null = by its kind. */
+  high: boolean | null;
+}
+
+/** The attic of the steep roof beside the section. */
+export interface Adjoining {
+  atticSqFt: number | null;
+  /** A vapor retarder of class I or II lies on the warm side of its ceiling. */
+  ceilingRetarder: Answer;
+  vents: readonly AtticVent[];
 }
 
 export interface Roof {
@@ -323,6 +371,8 @@ export interface Roof {
     climateZone: string | null;
     /** Ground snow load of the place, as its building office gives it. */
     groundSnowPsf: number | null;
+    /** One of the sixteen zones of the California energy code, which are not the zones of the model code. */
+    californiaZone: number | null;
   };
   ruleSet: { building: string | null; plumbing: string | null; local: LocalRules };
   building: {
@@ -330,6 +380,8 @@ export interface Roof {
     below: Below | null;
     yearBuilt: number | null;
     planFt: readonly [number, number] | null;
+    /** Relative humidity of the rooms in January at 70 F. */
+    winterHumidityPct: number | null;
   };
   deck: Deck;
   outline: Ring;
@@ -340,7 +392,17 @@ export interface Roof {
   outlets: readonly Outlet[];
   existing: Existing;
   covering: { kind: CoveringKind | null; layers: number | null; ageYears: number | null };
-  insulation: { targetR: number | null; keepExisting: boolean | null };
+  insulation: {
+    targetR: number | null;
+    keepExisting: boolean | null;
+    /** null = nothing is said about it. */
+    below: BelowInsulation | null;
+    /** Flat boards over the whole deck in place of a taper. */
+    flatIn: number | null;
+    flatRPerIn: number | null;
+  };
+  /** null = no steep roof adjoins, or nothing is said about it. */
+  adjoining: Adjoining | null;
   boards: BoardStock;
   slopeRule: { faceInPerFt: number | null; valleyInPerFt: number | null; strict: boolean | null };
   /** Build-up that is torn off before the new roof; null = all of it. */

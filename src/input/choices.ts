@@ -1,5 +1,6 @@
 import type {
   Below,
+  BelowInsulationKind,
   CoveringKind,
   Curb,
   DeckKind,
@@ -12,6 +13,7 @@ import type {
   ReadingSense,
   StrainerKind,
   TaperRuleId,
+  VentKind,
 } from '../core/roof.ts';
 
 /** Every word that a roof file may hold as a choice, with what it means; forms take their labels from here. */
@@ -122,6 +124,25 @@ export const belowKinds: Words<Below> = {
   attic: 'attic',
   unheated: 'unheated space',
   outdoors: 'open air',
+};
+
+export const belowInsulationKinds: Words<BelowInsulationKind> = {
+  none: 'none',
+  batts: 'batts or loose fill, air passes through it',
+  'open-cell': 'open-cell spray foam',
+  'closed-cell': 'closed-cell spray foam',
+};
+
+export const ventKinds: Words<VentKind> = {
+  ridge: 'ridge vent, by the foot',
+  'soffit-strip': 'soffit strip, by the foot',
+  'perforated-soffit': 'perforated soffit, by the square foot',
+  'under-eave': 'grille under the eave',
+  box: 'box or square roof vent',
+  gable: 'gable louver',
+  turbine: 'turbine',
+  'power-fan': 'powered fan',
+  other: 'other vent',
 };
 
 export const readOnKinds: Words<'covering' | 'deck'> = {

@@ -1,8 +1,18 @@
-import type { Deck, InspectionFinding, LocalRules, Preferences, Rain, Roof } from '../core/roof.ts';
+import type {
+  Adjoining,
+  BelowInsulation,
+  Deck,
+  InspectionFinding,
+  LocalRules,
+  Preferences,
+  Rain,
+  Roof,
+} from '../core/roof.ts';
 import { type InputLog, shown, under } from './problems.ts';
 import { PartReader, readAs, readPair } from './read-measures.ts';
 import { readRing } from './ring.ts';
 import type {
+  RawAdjoining,
   RawBuilding,
   RawCovering,
   RawDeck,
@@ -54,6 +64,7 @@ export function readPlace(raw: RawPlace, path: string, log: InputLog): Roof['pla
     rain: readRain(raw.rain, under(path, 'rain'), log),
     climateZone: raw.climateZone ?? null,
     groundSnowPsf: readAs(raw.groundSnowPsf, 'load', under(path, 'groundSnowPsf'), log),
+    californiaZone: raw.californiaZone ?? null,
   };
 }
 
@@ -83,11 +94,49 @@ export function readCovering(raw: RawCovering, path: string, log: InputLog): Roo
   return { kind: raw.kind ?? null, layers: raw.layers ?? null, ageYears };
 }
 
+function readBelowInsulation(
+  raw: NonNullable<RawInsulation['below']>,
+  path: string,
+  log: InputLog,
+): BelowInsulation | null {
+  const read = new PartReader(raw, path, log);
+  const below = {
+    kind: raw.kind ?? null,
+    thicknessIn: read.measure('thicknessIn', 'thickness'),
+    r: read.measure('r', 'rValue'),
+  };
+  const vented = raw.vented ?? 'unknown';
+  if (below.kind === 'none' && ((below.thicknessIn ?? 0) > 0 || (below.r ?? 0) > 0))
+    log.problem(path, 'conflict', 'it says that there is no insulation below the deck, and gives its thickness or R.', {
+      instead: '{ "kind": "batts", "thicknessIn": 5.5 } or { "kind": "none" }',
+    });
+  return Object.values(below).every((known) => known === null) && vented === 'unknown' ? null : { ...below, vented };
+}
+
 export function readInsulation(raw: RawInsulation, path: string, log: InputLog): Roof['insulation'] {
   return {
     targetR: readAs(raw.targetR, 'rValue', under(path, 'targetR'), log),
     keepExisting: raw.keepExisting ?? null,
+    below: raw.below ? readBelowInsulation(raw.below, under(path, 'below'), log) : null,
+    flatIn: readAs(raw.flatIn, 'thickness', under(path, 'flatIn'), log),
+    flatRPerIn: raw.flatRPerIn ?? null,
   };
+}
+
+/** The attic beside the section; null where the group says nothing. */
+export function readAdjoining(raw: RawAdjoining, path: string, log: InputLog): Adjoining | null {
+  const adjoining = {
+    atticSqFt: readAs(raw.atticSqFt, 'area', under(path, 'atticSqFt'), log),
+    ceilingRetarder: raw.ceilingRetarder ?? 'unknown',
+    vents: (raw.vents ?? []).map(({ kind, count, netFreeSqIn, high }) => ({
+      kind,
+      count: count ?? null,
+      netFreeSqIn: netFreeSqIn ?? null,
+      high: high ?? null,
+    })),
+  };
+  const silent = adjoining.atticSqFt === null && adjoining.vents.length === 0;
+  return silent && adjoining.ceilingRetarder === 'unknown' ? null : adjoining;
 }
 
 export function readSlopeRule(raw: RawSlopeRule, path: string, log: InputLog): Roof['slopeRule'] {
@@ -109,6 +158,7 @@ export function readBuilding(raw: RawBuilding, path: string, log: InputLog): Roo
     below: raw.below ?? null,
     yearBuilt: raw.yearBuilt ?? null,
     planFt: readPair(raw.planFt, 'plan', under(path, 'planFt'), log),
+    winterHumidityPct: raw.winterHumidityPct ?? null,
   };
 }
 
@@ -157,5 +207,8 @@ export function readPreferences(raw: RawPreferences, path: string, log: InputLog
     tightBudget: raw.tightBudget ?? null,
     workTemperatureF: readAs(raw.workTemperatureF, 'temperature', under(path, 'workTemperatureF'), log),
     membrane: raw.membrane ?? null,
+    keepCovering: raw.keepCovering ?? null,
+    noSprayFoam: raw.noSprayFoam ?? null,
+    noFoamAbove: raw.noFoamAbove ?? null,
   };
 }

@@ -8,6 +8,7 @@ import { type InputLog, under } from './problems.ts';
 import { readBoards } from './read-boards.ts';
 import { readExisting } from './read-existing.ts';
 import {
+  readAdjoining,
   readBuilding,
   readCovering,
   readDeck,
@@ -61,6 +62,7 @@ export function readRoof(file: RawFile, log: InputLog): Roof | null {
     deck: readGroup(file, 'deck', schema.deckSchema, readDeck, log),
     covering: readGroup(file, 'covering', schema.coveringSchema, readCovering, log),
     insulation: readGroup(file, 'insulation', schema.insulationSchema, readInsulation, log),
+    adjoining: readGroup(file, 'adjoining', schema.adjoiningSchema, readAdjoining, log),
     boards: readGroup(file, 'boards', schema.boardsSchema, readBoards, log),
     slopeRule: readGroup(file, 'slopeRule', schema.slopeRuleSchema, readSlopeRule, log),
     wind: readGroup(file, 'wind', schema.windSchema, readWind, log),

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import {
   answers,
+  belowInsulationKinds,
   belowKinds,
   coveringKinds,
   curbKinds,
@@ -17,6 +18,7 @@ import {
   statuses,
   strainers,
   taperRules,
+  ventKinds,
 } from './choices.ts';
 import {
   choice,
@@ -205,6 +207,12 @@ export const placeSchema = group({
     .describe('Rate with its duration and return period; a bare rate is asked about.'),
   climateZone: text.nullish(),
   groundSnowPsf: m.load.nullish().describe('Ground snow load of the place.'),
+  californiaZone: z
+    .int({ error: 'one of the sixteen zones of the California energy code: 12' })
+    .min(1)
+    .max(16)
+    .nullish()
+    .describe('Zone of the California energy code, 1 to 16.'),
 });
 
 const localSchema = group({
@@ -228,6 +236,12 @@ export const buildingSchema = group({
   below: choice(belowKinds).nullish(),
   yearBuilt: z.int({ error: 'a year: 1988' }).min(1000).max(2200).nullish(),
   planFt: planSchema.nullish(),
+  winterHumidityPct: z
+    .number({ error: 'relative humidity in percent: 35' })
+    .min(5)
+    .max(95)
+    .nullish()
+    .describe('Relative humidity of the rooms in January, percent.'),
 });
 
 export const deckSchema = group({
@@ -248,7 +262,48 @@ export const coveringSchema = group({
   ageYears: m.years.nullish(),
 });
 
-export const insulationSchema = group({ targetR: m.rValue.nullish(), keepExisting: yesNo.nullish() });
+const belowInsulationSchema = group({
+  kind: choice(belowInsulationKinds).nullish(),
+  thicknessIn: m.thickness.nullish(),
+  r: m.rValue.nullish().describe('R of all of it; not given: by its kind and thickness.'),
+  vented: choice(answers).nullish().describe('Whether outside air passes over it.'),
+}).describe('What lies between the deck and the ceiling below it.');
+
+export const insulationSchema = group({
+  targetR: m.rValue.nullish(),
+  keepExisting: yesNo.nullish(),
+  below: belowInsulationSchema.nullish(),
+  flatIn: m.thickness.nullish().describe('Flat boards over the whole deck in place of a taper.'),
+  flatRPerIn: z
+    .number({ error: 'R per inch of the flat boards: 5.7' })
+    .positive()
+    .max(10)
+    .nullish()
+    .describe('R per inch of those flat boards.'),
+});
+
+const ventSchema = group({
+  kind: choice(ventKinds),
+  count: z
+    .number({ error: 'how many, or how many feet: 12' })
+    .min(0)
+    .max(100_000)
+    .nullish()
+    .describe('Pieces; feet of a ridge or soffit strip; square feet of perforated soffit.'),
+  netFreeSqIn: z
+    .number({ error: 'net free area in square inches: 18' })
+    .min(0)
+    .max(100_000)
+    .nullish()
+    .describe('Net free area of one piece, foot or square foot, from its label, square inches.'),
+  high: yesNo.nullish().describe('Within 3 ft of the highest point.'),
+});
+
+export const adjoiningSchema = group({
+  atticSqFt: m.area.nullish(),
+  ceilingRetarder: choice(answers).nullish(),
+  vents: z.array(ventSchema).nullish(),
+}).describe('The attic of a steep roof beside the section.');
 
 const boardGroupSchema = group({
   slopeInPerFt: m.slope,
@@ -290,6 +345,9 @@ export const preferencesSchema = group({
   tightBudget: yesNo.nullish(),
   workTemperatureF: m.temperature.nullish(),
   membrane: text.nullish(),
+  keepCovering: yesNo.nullish().describe('The covering that is there must stay.'),
+  noSprayFoam: yesNo.nullish().describe('No foam may be sprayed.'),
+  noFoamAbove: yesNo.nullish().describe('No insulation board may go on above the deck.'),
 });
 
 export const outlineSchema = z
@@ -317,6 +375,7 @@ export const roofFileSchema = group({
   existing: existingSchema.nullish(),
   covering: coveringSchema.nullish(),
   insulation: insulationSchema.nullish(),
+  adjoining: adjoiningSchema.nullish(),
   boards: boardsSchema.nullish(),
   slopeRule: slopeRuleSchema.nullish(),
   removedIn: m.thickness.nullish(),
@@ -346,6 +405,7 @@ export type RawDeck = z.infer<typeof deckSchema>;
 export type RawRuleSet = z.infer<typeof ruleSetSchema>;
 export type RawCovering = z.infer<typeof coveringSchema>;
 export type RawInsulation = z.infer<typeof insulationSchema>;
+export type RawAdjoining = z.infer<typeof adjoiningSchema>;
 export type RawBoards = z.infer<typeof boardsSchema>;
 export type RawSlopeRule = z.infer<typeof slopeRuleSchema>;
 export type RawWind = z.infer<typeof windSchema>;

@@ -98,6 +98,7 @@ const planAndEdges: SectionSpec = {
         choice('below', 'What is below', choices.belowKinds),
         whole('yearBuilt', 'Year built'),
         field('planFt', 'Whole building in plan (feet)', { kind: 'pair' }, '52 x 34'),
+        whole('winterHumidityPct', 'Humidity of the rooms in January (percent)', 'a 10-dollar meter shows it'),
       ],
     },
     {
@@ -107,6 +108,7 @@ const planAndEdges: SectionSpec = {
         text('city', 'Town', 'Town, ST'),
         text('state', 'State', 'two letters'),
         text('climateZone', 'Climate zone', '4A'),
+        whole('californiaZone', 'California energy zone, 1 to 16', 'in California only'),
         measure('groundSnowPsf', 'Ground snow load', 'load', 'the building office knows it; 0 where it never snows'),
         ...folded('Rain rate, where you know it', [
           measure('rain.inPerHr', 'Rate', 'rain'),
@@ -355,7 +357,25 @@ const buildUp: SectionSpec = {
     {
       at: 'insulation',
       title: 'Insulation',
-      fields: [measure('targetR', 'R to reach', 'rValue'), yesNo('keepExisting', 'Keep the old insulation?')],
+      fields: [
+        measure('targetR', 'R to reach', 'rValue'),
+        yesNo('keepExisting', 'Keep the old insulation?'),
+        ...folded('Insulation below the deck', [
+          choice('below.kind', 'What lies below the deck', choices.belowInsulationKinds),
+          measure('below.thicknessIn', 'How thick', 'thickness'),
+          measure('below.r', 'R of it, where it is known', 'rValue'),
+          choice('below.vented', 'Does outside air pass over it?', choices.answers),
+        ]),
+        ...folded('Flat boards in place of a taper', [
+          measure(
+            'flatIn',
+            'Flat boards over the whole deck',
+            'thickness',
+            'only where the deck falls enough by itself',
+          ),
+          whole('flatRPerIn', 'R per inch of them', '5.7'),
+        ]),
+      ],
     },
     {
       at: '',
@@ -455,6 +475,34 @@ const boards: SectionSpec = {
   ],
 };
 
+const adjoining: SectionSpec = {
+  slug: 'attic',
+  title: 'Steep roof beside it',
+  lead: 'Leave this empty where no steep roof adjoins. The same visit shows whether its attic has enough vents.',
+  groups: [
+    {
+      at: 'adjoining',
+      title: 'Its attic',
+      fields: [
+        measure('atticSqFt', 'Attic floor that is vented', 'area'),
+        choice('ceilingRetarder', 'Is there a vapor retarder on the warm side of its ceiling?', choices.answers),
+      ],
+    },
+    {
+      at: 'adjoining.vents',
+      title: 'Vents that are there',
+      note: 'One entry to each kind. The net free area stands on the label; without it the usual one of its kind is taken.',
+      list: { what: 'vent', blank: 1 },
+      fields: [
+        choice('kind', 'What', choices.ventKinds, 'choose one'),
+        whole('count', 'How many', 'pieces; feet of a ridge or soffit strip; square feet of perforated soffit'),
+        whole('netFreeSqIn', 'Net free area of one (square inches)', 'of one piece, foot or square foot'),
+        yesNo('high', 'Within 3 ft of the highest point?'),
+      ],
+    },
+  ],
+};
+
 const preferences: SectionSpec = {
   slug: 'wishes',
   title: 'Wishes and limits',
@@ -472,6 +520,9 @@ const preferences: SectionSpec = {
         yesNo('tightBudget', 'Is money tight?'),
         measure('workTemperatureF', 'Coldest surface while the work lasts', 'temperature'),
         choice('membrane', 'Covering that the owner asks for', titles(membraneOptions), 'none in particular'),
+        yesNo('keepCovering', 'Must the covering that is there stay?'),
+        yesNo('noSprayFoam', 'Must sprayed foam be kept out?'),
+        yesNo('noFoamAbove', 'Must insulation board above the deck be kept out?'),
       ],
     },
   ],
@@ -486,6 +537,7 @@ export const sections: readonly SectionSpec[] = [
   today,
   buildUp,
   boards,
+  adjoining,
   preferences,
 ];
 

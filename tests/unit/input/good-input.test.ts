@@ -25,7 +25,7 @@ test('an outline alone is a roof: everything else is not known', () => {
     version: 1,
     label: '',
     invented: false,
-    place: { city: null, state: null, rain: null, climateZone: null, groundSnowPsf: null },
+    place: { city: null, state: null, rain: null, climateZone: null, groundSnowPsf: null, californiaZone: null },
     ruleSet: {
       building: null,
       plumbing: null,
@@ -39,7 +39,7 @@ test('an outline alone is a roof: everything else is not known', () => {
         taperRule: null,
       },
     },
-    building: { heightFt: null, below: null, yearBuilt: null, planFt: null },
+    building: { heightFt: null, below: null, yearBuilt: null, planFt: null, winterHumidityPct: null },
     deck: { kind: null, thicknessIn: null, liveLoadPsf: null, joists: null },
     outline: square,
     edges: [],
@@ -56,7 +56,8 @@ test('an outline alone is a roof: everything else is not known', () => {
       sag: null,
     },
     covering: { kind: null, layers: null, ageYears: null },
-    insulation: { targetR: null, keepExisting: null },
+    insulation: { targetR: null, keepExisting: null, below: null, flatIn: null, flatRPerIn: null },
+    adjoining: null,
     boards: { groups: null, flat: null, strips: null, leastPieceIn: null },
     slopeRule: { faceInPerFt: null, valleyInPerFt: null, strict: null },
     removedIn: null,
@@ -71,6 +72,9 @@ test('an outline alone is a roof: everything else is not known', () => {
       tightBudget: null,
       workTemperatureF: null,
       membrane: null,
+      keepCovering: null,
+      noSprayFoam: null,
+      noFoamAbove: null,
     },
   });
   expect(codes(notes)).toEqual(['existing.readOn: default']);

@@ -14,6 +14,7 @@ import {
   severities,
   statuses,
   strainers,
+  ventKinds,
 } from '../../../src/input/choices.ts';
 import { parseRoofText } from '../../../src/input/parse-roof.ts';
 import { printRoofFile } from '../../../src/input/print-roof.ts';
@@ -259,6 +260,7 @@ const roof: fc.Arbitrary<Roof> = fc.record({
     rain: or(fc.record({ inPerHr: size(10), durationMin: or(size(60)), returnYears: or(size(100)) })),
     climateZone: or(fc.constantFrom('3B', '6A')),
     groundSnowPsf: or(size(100)),
+    californiaZone: or(fc.constantFrom(1, 12)),
   }),
   ruleSet: fc.record({
     building: or(fc.constant('irc-2021')),
@@ -278,6 +280,7 @@ const roof: fc.Arbitrary<Roof> = fc.record({
     below: or(word(belowKinds)),
     yearBuilt: or(fc.integer({ min: 1700, max: 2100 })),
     planFt: or(fc.tuple(size(100), size(100))),
+    winterHumidityPct: or(fc.constantFrom(30, 45)),
   }),
   deck: fc.record({
     kind: or(word(deckKinds)),
@@ -311,7 +314,35 @@ const roof: fc.Arbitrary<Roof> = fc.record({
     layers: or(fc.integer({ min: 0, max: 5 })),
     ageYears: or(size(60)),
   }),
-  insulation: fc.record({ targetR: or(size(60)), keepExisting: or(yesNo) }),
+  insulation: fc.record({
+    targetR: or(size(60)),
+    keepExisting: or(yesNo),
+    below: or(
+      fc.record({
+        kind: word({ batts: '', 'open-cell': '', 'closed-cell': '' }),
+        thicknessIn: or(size(12)),
+        r: or(size(60)),
+        vented: fc.constantFrom('yes' as const, 'no' as const, 'unknown' as const),
+      }),
+    ),
+    flatIn: or(size(10)),
+    flatRPerIn: or(fc.constantFrom(5, 5.7)),
+  }),
+  adjoining: or(
+    fc.record({
+      atticSqFt: size(2000),
+      ceilingRetarder: fc.constantFrom('yes' as const, 'no' as const, 'unknown' as const),
+      vents: fc.array(
+        fc.record({
+          kind: word(ventKinds),
+          count: or(fc.constantFrom(1, 24)),
+          netFreeSqIn: or(fc.constantFrom(9, 50)),
+          high: or(yesNo),
+        }),
+        { maxLength: 2 },
+      ),
+    }),
+  ),
   boards: fc.record({
     groups: or(
       fc.constant([
@@ -341,6 +372,9 @@ const roof: fc.Arbitrary<Roof> = fc.record({
     tightBudget: or(yesNo),
     workTemperatureF: or(size(120)),
     membrane: or(fc.constant('epdm-black')),
+    keepCovering: or(yesNo),
+    noSprayFoam: or(yesNo),
+    noFoamAbove: or(yesNo),
   }),
 });
 

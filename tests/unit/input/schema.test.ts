@@ -35,6 +35,7 @@ test('it holds every key of the contract of version 1, and refuses others everyw
     'existing',
     'covering',
     'insulation',
+    'adjoining',
     'boards',
     'slopeRule',
     'removedIn',

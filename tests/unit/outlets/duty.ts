@@ -12,6 +12,7 @@ export const rainOf = (inPerHr: number, ruleSet: RuleSet): DesignRain =>
       rain: { inPerHr, durationMin: 60, returnYears: 100 },
       climateZone: null,
       groundSnowPsf: null,
+      californiaZone: null,
     },
     ruleSet,
   );

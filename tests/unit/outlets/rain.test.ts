@@ -12,6 +12,7 @@ const at = (city: string | null, state: string | null = null, rain: Rain | null 
   rain,
   climateZone: null,
   groundSnowPsf: null,
+  californiaZone: null,
 });
 
 describe('finding the town', () => {
