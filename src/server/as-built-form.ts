@@ -4,6 +4,7 @@ import type { AsBuiltReading } from '../core/layout/as-built.ts';
 import type { Layout } from '../core/report/types.ts';
 import { measureProblem, shown } from '../input/problems.ts';
 import { parseMeasure } from '../units/parse-measure.ts';
+import { fractionInInches } from '../units/tidy.ts';
 import type { Answer } from './answers.ts';
 import { problemSentence } from './forms/problems.ts';
 
@@ -24,7 +25,7 @@ export function readHeights({ checkPoints }: Layout, typed: Typed): HeightsRead 
     const field = heightField(id);
     const text = (typed[field] ?? '').trim();
     if (text === '') continue;
-    const reading = parseMeasure(text, 'height');
+    const reading = parseMeasure(fractionInInches(text), 'height');
     if (reading.action === 'accept') heights.read.push({ id, heightIn: reading.value });
     else if (reading.action !== 'unknown') {
       heights.problems.push({ field, message: problemSentence(measureProblem(reading, shown(text), field)) });

@@ -79,3 +79,7 @@ export function saysNotKnown(text: string): boolean {
     tidy(text),
   );
 }
+
+/** A bare fraction in a box that says inches is inches: "3 1/4" becomes `3 1/4"`. All else stays as it is. */
+export const fractionInInches = (typed: string): string =>
+  /^[+-]?(\d+[ -])?\d+\s*\/\s*\d+$/.test(typed) ? `${typed}"` : typed;

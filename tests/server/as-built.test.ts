@@ -35,6 +35,12 @@ test('a point laid 3 in low ponds: stop, with the board to lift', async () => {
   expect(html).toContain('3″ low');
 });
 
+test('a bare fraction is inches, as the page says', async () => {
+  const shop = testShop();
+  const response = await shop.post(path, { ...design, [`height-${checkPoints[0].id}`]: '1/8' });
+  expect(response.status).toBe(200);
+});
+
 test('a height that cannot be read: 422, nothing lost, nothing judged', async () => {
   const shop = testShop();
   const response = await shop.post(path, { ...design, 'height-2': 'two-ish' });

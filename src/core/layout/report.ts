@@ -6,7 +6,7 @@ import { blockedWater, NO_SECOND_WAY } from '../outlets/blocked.ts';
 import type { DesignRain } from '../outlets/rain.ts';
 import { rateOutlets } from '../outlets/rate-all.ts';
 import { withLoads } from '../report/outlet-loads.ts';
-import type { FacetReport, Layout, Rejection } from '../report/types.ts';
+import type { FacetReport, Layout, OutletReport, Rejection } from '../report/types.ts';
 import { areaReports, arrowsOf, creaseReports, flatReports, pondReport } from '../report/water.ts';
 import type { RuleSet } from '../rule-set.ts';
 import { isOpenEdge } from '../site/offers.ts';
@@ -56,6 +56,10 @@ function facetReports(built: Built): FacetReport[] {
       labelAt,
     }));
 }
+
+/** Depth [in] of the roof under an outlet's inlet where its water stands: a main outlet of a new roof lies flush. */
+const inletDepthIn = ({ role, inletAboveLowIn = null }: OutletReport): number | null =>
+  role === 'primary' ? 0 : inletAboveLowIn;
 
 /** A built plan as the pages, papers and exports read it. */
 export function layoutReport(context: LayoutContext, built: Built): Layout {
@@ -107,7 +111,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     inServiceSlopeInPerFt: service.slopeInPerFt,
     inServiceNote: service.note,
     valleyGrade: gradeOf(judgement.leastValleySlopeInPerFt, site.given.valleyInPerFt),
-    outlets: withLoads(rated.reports, rated.ratings, ({ role }) => (role === 'primary' ? 0 : null)),
+    outlets: withLoads(rated.reports, rated.ratings, inletDepthIn),
     areas: areaReports(judgement),
     newOutlets:
       plan.newEdges.size +

@@ -4,7 +4,7 @@ import type { Point } from '../../core/roof.ts';
 import type { Survey, SurveyMark } from '../../core/survey/survey.ts';
 import type { InputProblem } from '../../input/problems.ts';
 import { readMeasure } from '../../units/parse-measure.ts';
-import { saysNotKnown } from '../../units/tidy.ts';
+import { fractionInInches, saysNotKnown } from '../../units/tidy.ts';
 import type { Posted } from './apply.ts';
 import { textOf } from './codec.ts';
 import { valueAt, withValueAt } from './paths.ts';
@@ -56,9 +56,8 @@ const isAt = (row: unknown, spot: Point): boolean => {
   return place !== null && distanceFt(place, spot) < AT_THE_MARK_FT;
 };
 
-/** A bare fraction beside a mark is inches: the page says so, and nobody writes fifty inch marks on a roof. */
-const inInches = (typed: string): number | string =>
-  asTyped(/^[+-]?(\d+[ -])?\d+\s*\/\s*\d+$/.test(typed) ? `${typed}"` : typed);
+/** The page says that the boxes are inches, and nobody writes fifty inch marks on a roof. */
+const inInches = (typed: string): number | string => asTyped(fractionInInches(typed));
 
 const shownAt = (row: unknown): string => (Array.isArray(row) ? textOf(height, row[2]) : '');
 
