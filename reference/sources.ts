@@ -2,6 +2,7 @@ import type { Source } from './source.ts';
 import { codeSources } from './sources/codes.ts';
 import { heatSources } from './sources/heat.ts';
 import { materialSources } from './sources/materials.ts';
+import { moistureSources } from './sources/moisture.ts';
 import { safetySources } from './sources/safety.ts';
 
 /** The only bibliography of the project: every table row names one of these ids. */
@@ -11,6 +12,7 @@ export const sources = {
   arithmetic: { title: 'Computed here from the definitions', publisher: 'Rainpath', edition: null },
   ...codeSources,
   ...materialSources,
+  ...moistureSources,
   ...heatSources,
   ...safetySources,
 } as const satisfies Record<string, Source>;
