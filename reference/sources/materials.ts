@@ -107,6 +107,16 @@ export const materialSources = {
     publisher: 'trade association',
     edition: '2006',
   },
+  'mo-312': {
+    title: 'MO-312, wood protection (moisture at which wood decays, reading decay)',
+    publisher: 'US Navy facilities command',
+    edition: null,
+  },
+  'epdm-army-survey': {
+    title: 'Survey of 73 rubber-sheet roofs of the US Army (entry in a trade library)',
+    publisher: 'trade association',
+    edition: null,
+  },
   'state-debris-factors': {
     title: 'Construction and demolition debris conversion factors',
     publisher: 'State of California',

@@ -1,3 +1,5 @@
+import type { FindingKind } from '../../reference/findings.ts';
+
 /**
  * One roof section as it was measured: what `src/input` hands to the core.
  *
@@ -284,15 +286,25 @@ export interface Rain {
   returnYears: number | null;
 }
 
+export type FoundBy = 'eye' | 'probe' | 'core' | 'scan' | 'from-below';
+
+/** What an inspection noted: at a spot, along a side, or over an area; nowhere in particular where none is given. */
 export interface InspectionFinding {
-  kind: string;
+  kind: FindingKind;
   at: Point | null;
   outline: Ring | null;
   side: number | null;
   fromFt: number | null;
   toFt: number | null;
+  /** How much of the roof, where no outline was drawn. */
+  areaSqFt: number | null;
+  /** The one size that tells most: how far a flashing stands off, how wide a split is. */
+  sizeIn: number | null;
+  foundBy: FoundBy | null;
   severity: 'slight' | 'plain' | 'severe' | null;
   note: string | null;
+  /** Ids of photos that are kept beside the roof. */
+  photos: readonly string[];
 }
 
 export interface Preferences {

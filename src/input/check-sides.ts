@@ -1,5 +1,5 @@
 import { distanceFt } from '../core/geometry/vector.ts';
-import type { Edge, Opening, Ring, ScupperOutlet } from '../core/roof.ts';
+import type { Edge, Ring, ScupperOutlet } from '../core/roof.ts';
 import { feetInches } from '../units/print.ts';
 import { edgeKinds } from './choices.ts';
 import type { Placed, PlanParts } from './placed.ts';
@@ -29,7 +29,13 @@ export function sideExists(outline: Ring, side: number, path: string, log: Input
 }
 
 /** A distance along a side, cut back to its end where it overshoots by a tape's error. */
-function along(valueFt: number | null, edge: Edge, outline: Ring, path: string, log: InputLog): number | null {
+function along(
+  valueFt: number | null,
+  edge: { side: number; kind?: Edge['kind'] },
+  outline: Ring,
+  path: string,
+  log: InputLog,
+): number | null {
   if (valueFt === null) return null;
   const lengthFt = sideLengthFt(outline, edge.side);
   if (valueFt <= lengthFt) return valueFt;
@@ -59,7 +65,14 @@ function inOrder(from: number | null, to: number | null, path: string, log: Inpu
   });
 }
 
-function checkStretch<T extends Edge | Opening>(part: T, edge: Edge, outline: Ring, path: string, log: InputLog): T {
+/** A stretch of a side, its ends in order and on the side. */
+export function checkStretch<T extends Pick<Edge, 'fromFt' | 'toFt'>>(
+  part: T,
+  edge: { side: number; kind?: Edge['kind'] },
+  outline: Ring,
+  path: string,
+  log: InputLog,
+): T {
   inOrder(part.fromFt, part.toFt, under(path, 'toFt'), log);
   const fromFt = along(part.fromFt, edge, outline, under(path, 'fromFt'), log);
   const toFt = along(part.toFt, edge, outline, under(path, 'toFt'), log);

@@ -1,3 +1,4 @@
+import { type FindingKind, findingKinds as findingRows } from '../../reference/findings.ts';
 import type {
   Below,
   BelowInsulationKind,
@@ -5,6 +6,7 @@ import type {
   Curb,
   DeckKind,
   EdgeKind,
+  FoundBy,
   Gutter,
   Inflow,
   OpeningKind,
@@ -154,6 +156,18 @@ export const senses: Words<ReadingSense> = {
   height: 'heights: a higher reading is a higher point',
   rod: 'laser and rod: a higher reading on the rod is a lower point',
   'water-level': 'water level: a higher mark on the moved tube is a lower point',
+};
+
+export const findingKinds = Object.fromEntries(
+  findingRows.map(({ kind, title }) => [kind, title]),
+) as Words<FindingKind>;
+
+export const foundByKinds: Words<FoundBy> = {
+  eye: 'seen',
+  probe: 'probed with an awl or a seam probe',
+  core: 'core cut',
+  scan: 'moisture scan (infrared, nuclear, capacitance)',
+  'from-below': 'seen from below',
 };
 
 export const severities: Words<'slight' | 'plain' | 'severe'> = {

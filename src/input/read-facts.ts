@@ -8,6 +8,7 @@ import type {
   Rain,
   Roof,
 } from '../core/roof.ts';
+import { readFindingKind } from './finding-kind.ts';
 import { type InputLog, shown, under } from './problems.ts';
 import { PartReader, readAs, readPair } from './read-measures.ts';
 import { readRing } from './ring.ts';
@@ -183,18 +184,24 @@ export function readDeck(raw: RawDeck, path: string, log: InputLog): Deck {
   };
 }
 
-export function readFinding(raw: RawFinding, path: string, log: InputLog): InspectionFinding {
+/** A finding; null, with a problem, where nobody can tell what was found. */
+export function readFinding(raw: RawFinding, path: string, log: InputLog): InspectionFinding | null {
   const read = new PartReader(raw, path, log);
-  return {
-    kind: raw.kind,
+  const kind = readFindingKind(raw.kind, read.within('kind'), log);
+  const finding = {
     at: read.point('at'),
     outline: readRing(raw.outline, read.within('outline'), log),
     side: raw.side ?? null,
     fromFt: read.measure('fromFt', 'length'),
     toFt: read.measure('toFt', 'length'),
+    areaSqFt: read.measure('areaSqFt', 'area'),
+    sizeIn: read.measure('sizeIn', 'thickness'),
+    foundBy: raw.foundBy ?? null,
     severity: raw.severity ?? null,
     note: raw.note ?? null,
+    photos: raw.photos ?? [],
   };
+  return kind === null ? null : { kind, ...finding };
 }
 
 export function readPreferences(raw: RawPreferences, path: string, log: InputLog): Preferences {

@@ -1,10 +1,11 @@
 import type { Existing, Roof } from '../core/roof.ts';
 import { heightsRead } from '../core/site/readings.ts';
+import { checkFindings } from './check-findings.ts';
 import { checkPlanes } from './check-planes.ts';
 import { checkReadings } from './check-readings.ts';
 import { sideExists } from './check-sides.ts';
 import type { Placed, PlanParts } from './placed.ts';
-import { type InputLog, under } from './problems.ts';
+import type { InputLog } from './problems.ts';
 import { readBoards } from './read-boards.ts';
 import { readExisting } from './read-existing.ts';
 import {
@@ -50,10 +51,8 @@ const items = <T>(placed: readonly Placed<T>[]): T[] => placed.map(({ item }) =>
 export function readRoof(file: RawFile, log: InputLog): Roof | null {
   const plan = readPlan(file, log);
   const existing = readSurfaceOn(plan, file, log);
-  const findings = readList(file, 'findings', schema.findingSchema, readFinding, log);
-  for (const { item, path } of findings) {
-    if (plan.outline && item.side !== null) sideExists(plan.outline, item.side, under(path, 'side'), log);
-  }
+  const placed = readList(file, 'findings', schema.findingSchema, readFinding, log);
+  const findings = plan.outline ? checkFindings(placed, plan.outline, log) : placed;
   const removed = file.removedIn;
   const facts = {
     place: readGroup(file, 'place', schema.placeSchema, readPlace, log),

@@ -7,6 +7,8 @@ import {
   curbKinds,
   deckKinds,
   edgeKinds,
+  findingKinds,
+  foundByKinds,
   gutterProfiles,
   inflowKinds,
   openingKinds,
@@ -186,14 +188,22 @@ export const existingSchema = group({
 });
 
 export const findingSchema = group({
-  kind: text,
+  kind: text.describe(`One of: ${Object.keys(findingKinds).join(', ')}.`),
   at: pointSchema.nullish(),
   outline: ringSchema.nullish(),
   side: sideSchema.nullish(),
   fromFt: m.length.nullish(),
   toFt: m.length.nullish(),
+  areaSqFt: m.area.nullish().describe('How much of the roof, where no outline was drawn.'),
+  sizeIn: m.thickness.nullish().describe('How far a flashing stands off, how wide a split is.'),
+  foundBy: choice(foundByKinds).nullish(),
   severity: choice(severities).nullish(),
   note: text.nullish(),
+  photos: z
+    .array(z.string().regex(/^[a-z0-9-]{1,64}$/), { error: 'names of photos that are kept: ["3f09a1c2"]' })
+    .max(20)
+    .nullish()
+    .describe('Photos that are kept beside the roof, at most 20.'),
 });
 
 export const placeSchema = group({

@@ -314,7 +314,7 @@ const today: SectionSpec = {
       title: 'What else was found',
       list: { what: 'finding', blank: 1 },
       fields: [
-        text('kind', 'What', 'rotten eave, stained ceiling, bare reinforcement'),
+        choice('kind', 'What', choices.findingKinds, 'choose one'),
         point('at', 'Where'),
         side('side', 'or along the side'),
         ...folded('Along the side', fromTo),

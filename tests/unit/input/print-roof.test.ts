@@ -7,6 +7,8 @@ import {
   curbKinds,
   deckKinds,
   edgeKinds,
+  findingKinds,
+  foundByKinds,
   openingKinds,
   outletRoles,
   pipeKinds,
@@ -239,16 +241,27 @@ const existing = fc
   })
   .map((one) => (one.surface.kind === 'readings' ? { ...one, sag: null } : one));
 
-const finding = fc.record({
-  kind: fc.constantFrom('rot', 'open-seam'),
-  at: or(place),
-  outline: fc.constant(null),
-  side: or(side),
-  fromFt: or(size(10)),
-  toFt: or(size(10)),
-  severity: or(word(severities)),
-  note: or(name),
-});
+const nowhere = { at: null, outline: null, side: null, fromFt: null, toFt: null };
+const somewhere = fc.oneof(
+  fc.constant(nowhere),
+  place.map((at) => ({ ...nowhere, at })),
+  fc.tuple(side, stretch).map(([on, part]) => ({ ...nowhere, ...part, side: on })),
+);
+
+const finding = fc
+  .tuple(
+    somewhere,
+    fc.record({
+      kind: word(findingKinds),
+      areaSqFt: or(size(40)),
+      sizeIn: or(size(10)),
+      foundBy: or(word(foundByKinds)),
+      severity: or(word(severities)),
+      note: or(name),
+      photos: fc.array(fc.constantFrom('3f09a1', 'b2'), { maxLength: 2 }),
+    }),
+  )
+  .map(([where, what]) => ({ ...where, ...what }));
 
 const roof: fc.Arbitrary<Roof> = fc.record({
   version: fc.constant(1 as const),

@@ -52,7 +52,9 @@ function depthFt(site: Site, { from, to }: SiteEdge): number {
 const SPACING_IN = 16;
 
 const isStripped = (site: Site): boolean =>
-  site.roof.findings.some(({ kind, note }) => /strip|bare joist|to the joists/i.test(`${kind} ${note ?? ''}`));
+  site.roof.findings.some(
+    ({ kind, note }) => kind === 'deck-stripped' || /stripped|bare joist|to the joists/i.test(note ?? ''),
+  );
 
 /** Sleepers on the joists, where much foam or a deck that comes off anyway speaks for them. */
 export function sleepersFor({ site, chosen, layouts }: AlternativeFacts): Alternative | null {
