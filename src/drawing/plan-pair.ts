@@ -6,6 +6,9 @@ import { planBefore } from './plan-before.ts';
 import { sectionCut } from './section-cut.ts';
 import { type Cut, cutsThrough } from './section-profile.ts';
 
+/** So much taller than wide, plans are larger side by side than one over the other. */
+const TALL = 1.25;
+
 /** One cut, before and after. */
 export interface SectionPair {
   name: string;
@@ -20,7 +23,7 @@ export interface PlanPair {
   /** Through the worst water, along and across. */
   sections: readonly SectionPair[];
   layoutId: string | null;
-  /** Plans that are taller than wide stand side by side even where there is little room. */
+  /** Plans that are much taller than wide stand side by side even where there is little room. */
   tall: boolean;
   /** Said under the second plan where its layout is not offered. */
   stateWords: string;
@@ -41,7 +44,7 @@ export function planPair(assessment: Assessment, layout: Layout | null): PlanPai
     after,
     sections: sectionPairs(assessment, layout, cuts),
     layoutId: layout?.id ?? null,
-    tall: before.box.maxY - before.box.minY > before.box.maxX - before.box.minX,
+    tall: before.box.maxY - before.box.minY > TALL * (before.box.maxX - before.box.minX),
     stateWords: layout?.rejected == null ? '' : 'Tried and rejected, drawn to show why.',
     css: placeCss(places),
     places,

@@ -30,5 +30,6 @@ export function headlineOf(existing: ExistingReport, chosen: Layout | null, layo
     neededIn === null || availableIn === null ? 999 : neededIn - availableIn;
   const first = rejections.sort((a, b) => short(a) - short(b))[0];
   if (first === undefined) return `${today(existing)} No way out for the water is known, so no taper can be drawn yet.`;
-  return sentence(`${today(existing)} No layout fits: ${first.neededIn === null ? `${first.where} ` : ''}${first.why}`);
+  const stopped = first.neededIn === null ? `. ${first.where}: ${first.why}` : `: ${first.why}`;
+  return sentence(`${today(existing)} No layout fits${stopped}`);
 }
