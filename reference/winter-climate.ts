@@ -779,7 +779,7 @@ export const winterClimates = [
   },
   {
     state: 'TX',
-    city: 'Dallas-Fort Worth',
+    city: 'Dallas',
     zone: '3A',
     januaryF: 44.2,
     threeColdestF: 46.2,

@@ -3,7 +3,7 @@ import { stationWeather } from '../../reference/weather.ts';
 import { haurwitzWPerM2, skyLight } from '../../src/core/heat/clear-sky.ts';
 import { cOfF } from '../../src/core/heat/degrees.ts';
 import { designAirC, outsideOver, skyK } from '../../src/core/heat/design-day.ts';
-import { dewPointC, pressurePa } from '../../src/core/heat/humid-air.ts';
+import { pressurePa, wetBulbDewPointC } from '../../src/core/heat/humid-air.ts';
 import { solAirC } from '../../src/core/heat/roof-face.ts';
 import { sunSine } from '../../src/core/heat/sun.ts';
 
@@ -86,7 +86,7 @@ describe('air of the design day', () => {
 
   // Dew point that belongs to a dry bulb of 33.0 C and a wet bulb of 23.3 C at 1,010 ft: computed with the handbook's equations.
   it('dew point of the Atlanta design day is 19.4 C', () => {
-    expect(Math.abs(dewPointC(33, 23.3, pressurePa(1010)) - 19.4)).toBeLessThan(0.06);
+    expect(Math.abs(wetBulbDewPointC(33, 23.3, pressurePa(1010)) - 19.4)).toBeLessThan(0.06);
   });
 
   // Clark and Allen 1978 at the dew points of a damp and a dry day (arithmetic from the printed equation).

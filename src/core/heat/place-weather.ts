@@ -1,33 +1,44 @@
 import { stationWeather, type WeatherRow } from '../../../reference/weather.ts';
+import { type WinterClimateRow, winterClimates } from '../../../reference/winter-climate.ts';
 import { findTown } from '../outlets/rain-city.ts';
 import type { Assumption } from '../report/types.ts';
 import type { Roof } from '../roof.ts';
 
+/** Summer and winter of one listed town. */
+export interface TownWeather extends WeatherRow {
+  winter: WinterClimateRow;
+}
+
 export interface PlaceWeather {
-  row: WeatherRow;
+  row: TownWeather;
   /** Empty where the place itself is in the table. */
   assumed: readonly Assumption[];
 }
 
-const rows: readonly WeatherRow[] = stationWeather;
+const winters: readonly WinterClimateRow[] = winterClimates;
+
+/** Every town that has a summer and a winter. */
+export const townWeathers: readonly TownWeather[] = stationWeather.flatMap((row) =>
+  winters.filter(({ city, state }) => city === row.city && state === row.state).map((winter) => ({ ...row, winter })),
+);
 
 /** Middle of the map, hot in summer and cold in winter: taken where nothing is known of the place. */
-const ANYWHERE = rows.find(({ city }) => city === 'St Louis')!;
+const ANYWHERE = townWeathers.find(({ city }) => city === 'St Louis')!;
 
-const hottest = (some: readonly WeatherRow[]): WeatherRow | null =>
-  some.reduce<WeatherRow | null>((most, row) => (most === null || row.hotF > most.hotF ? row : most), null);
+const hottest = (some: readonly TownWeather[]): TownWeather | null =>
+  some.reduce<TownWeather | null>((most, row) => (most === null || row.hotF > most.hotF ? row : most), null);
 
 /** "4A" is in zone "4A"; "4" holds both; a zone of the job that names no regime is matched by its number. */
-const inZone = (zone: string): readonly WeatherRow[] => {
+const inZone = (zone: string): readonly TownWeather[] => {
   const wanted = zone.trim().toUpperCase();
-  const exact = rows.filter((row) => row.zone === wanted);
-  return exact.length > 0 ? exact : rows.filter((row) => row.zone.charAt(0) === wanted.charAt(0));
+  const exact = townWeathers.filter((row) => row.winter.zone === wanted);
+  return exact.length > 0 ? exact : townWeathers.filter((row) => row.winter.zone.charAt(0) === wanted.charAt(0));
 };
 
-const named = ({ city, state }: WeatherRow): string => `${city}, ${state}`;
+const named = ({ city, state }: TownWeather): string => `${city}, ${state}`;
 
 function standIn(
-  row: WeatherRow,
+  row: TownWeather,
   place: string | null,
   because: string,
   path: 'place.city' | 'place.climateZone',
@@ -49,14 +60,14 @@ function standIn(
 /**
  * Design weather of a roof's place: the town itself, else the hottest listed town of its climate zone (those of its own
  * state first), else of its state, else a town in the middle of the map. What stands in is listed as assumed.
- * Source: reference/weather.ts. Correctness: tests/unit/heat/place-weather.test.ts
+ * Source: reference/weather.ts, reference/winter-climate.ts. Correctness: tests/unit/heat/place-weather.test.ts
  */
 export function weatherFor({
   city,
   state,
   climateZone,
 }: Pick<Roof['place'], 'city' | 'state' | 'climateZone'>): PlaceWeather {
-  const match = findTown(rows, city, state);
+  const match = findTown(townWeathers, city, state);
   if (match.kind === 'listed') return { row: match.row, assumed: [] };
   const place = [city, state].filter((part) => part !== null).join(', ') || null;
   const ofZone = climateZone === null ? [] : inZone(climateZone);
