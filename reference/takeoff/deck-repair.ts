@@ -53,3 +53,27 @@ export const damageTogether = {
   at: 'planning guess, correlation inside a zone',
   grade: 'practice',
 } as const satisfies Cited & Record<string, unknown>;
+
+/** How badly it was found makes more or fewer sheets bad: the same planning guess, no published rate. */
+export const severityFactors = [
+  { severity: 'slight', factor: 0.5, source: 'practice', at: 'planning guess, severity', grade: 'practice' },
+  { severity: 'plain', factor: 1, source: 'practice', at: 'planning guess, severity', grade: 'practice' },
+  { severity: 'severe', factor: 2.25, source: 'practice', at: 'planning guess, severity', grade: 'practice' },
+] as const satisfies readonly (Cited & { severity: string; factor: number })[];
+
+/** Rot runs on behind the metal past what is seen, at each end of the marked part. A planning guess. */
+export const rotRunsOn = {
+  oneInTenFt: 8,
+  source: 'practice',
+  at: 'planning guess, rot beyond what is seen',
+  grade: 'practice',
+} as const satisfies Cited & Record<string, unknown>;
+
+/** Lumber for fascia and edges is ordered in lengths. */
+export const edgeLumber = {
+  lengthFt: 12,
+  tailSpacingIn: 24,
+  source: 'practice',
+  at: 'usual length of fascia stock; rafters 24 in apart where nobody measured',
+  grade: 'practice',
+} as const satisfies Cited & Record<string, unknown>;

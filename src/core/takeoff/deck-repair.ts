@@ -1,10 +1,5 @@
-import { type DamageZone, damageTogether, damageZones } from '../../../reference/takeoff/deck-repair.ts';
-import { sheathing } from '../../../reference/takeoff/tear-off.ts';
-import { feetInches } from '../../units/print.ts';
-import type { MaterialLine } from '../report/types.ts';
-import { sideLengthFt } from '../site/edges.ts';
-import type { EdgeUse, Job } from './job.ts';
-import { lineOf, slug, whole } from './line.ts';
+import { plainNumber } from '../../units/print.ts';
+import type { MaterialLine, WoodAllowance } from '../report/types.ts';
 
 export interface ZoneSheets {
   sheets: number;
@@ -53,79 +48,17 @@ export function atChance(chances: readonly number[], share: number): number {
   return chances.length - 1;
 }
 
-const rows: readonly DamageZone[] = damageZones;
-const chanceOf = (zone: DamageZone['zone']): number => rows.find((row) => row.zone === zone)?.chance ?? 0;
-const SHEET_FT = 8;
-
-/** Sheets of the deck by place: edge row, tie-in row, one at every pipe and curb, the rest. */
-export function deckZones(job: Pick<Job, 'site' | 'edges' | 'areaSqFt'>): ZoneSheets[] {
-  const along = (use: EdgeUse): number =>
-    job.edges.filter((run) => run.use === use).reduce((sum, { site }) => sum + whole(site.lengthFt / SHEET_FT), 0);
-  const all = whole((job.areaSqFt / sheathing.sheetSqFt) * 1.05);
-  const open = Math.min(all, along('open'));
-  const tie = Math.min(all - open, along('tie-in'));
-  const holes = Math.min(all - open - tie, job.site.roof.pipes.length + job.site.roof.curbs.length);
-  return [
-    { sheets: open, chance: chanceOf('open-edge') },
-    { sheets: tie, chance: chanceOf('tie-in') },
-    { sheets: holes, chance: chanceOf('penetrations') },
-    { sheets: all - open - tie - holes, chance: chanceOf('rest') },
-  ];
-}
-
-const WOOD: ReadonlySet<string> = new Set(['plywood', 'osb', 'plank', 'tongue-and-groove']);
-const ROT = /rot|soft|decay|spong/;
-
-/** Sheets that are most likely to be replaced, and the number passed by one job in ten; null = no sign of rot, or no wood. */
-export function expectedSheets(job: Job): { likely: number; oneInTen: number } | null {
-  if (!WOOD.has(job.site.given.deckKind) || !job.site.roof.findings.some(({ kind }) => ROT.test(kind))) return null;
-  const chances = damageChances(deckZones(job), damageTogether.correlation);
-  return { likely: Math.max(1, atChance(chances, 0.5)), oneInTen: Math.max(1, atChance(chances, 0.9)) };
-}
-
-function woodLines(job: Job): MaterialLine[] {
-  const { roof } = job.site;
-  return roof.findings.flatMap((finding, i) => {
-    if (!ROT.test(finding.kind) || finding.side === null) return [];
-    const side = sideLengthFt(roof.outline, finding.side);
-    const marked = Math.min(side, (finding.toFt ?? side) - (finding.fromFt ?? 0));
-    return [
-      lineOf({
-        id: `wood-${i}-${slug(finding.kind)}`,
-        group: 'Wood and deck',
-        item: `Allowance: fascia and edge wood, side ${finding.side} (${finding.kind})`,
-        quantity: marked,
-        unit: 'ft',
-        order: marked,
-        orderUnit: 'ft, settled at a unit price',
-        basis: `most likely the ${feetInches(marked)} that were marked, at most the whole side, ${feetInches(side)}; known when the old edge is off`,
-        row: rows[0]!,
-      }),
-    ];
-  });
-}
-
 /** Wood that may have to be replaced: an allowance with its range, only where rot was found. */
-export function deckRepairLines(job: Job): MaterialLine[] {
-  const sheets = expectedSheets(job);
-  const wood = WOOD.has(job.site.given.deckKind) ? woodLines(job) : [];
-  if (sheets === null) return wood;
-  const { likely, oneInTen } = sheets;
-  const panel = job.site.given.deckKind === 'plywood' || job.site.given.deckKind === 'osb';
-  const thickness = job.site.given.deckThicknessIn;
-  const zones = deckZones(job).map(({ sheets: n, chance }, i) => `${rows[i]!.words} ${n} at ${chance * 100} %`);
-  return [
-    lineOf({
-      id: 'deck-sheets',
-      group: 'Wood and deck',
-      item: `Allowance: deck ${panel ? `sheets 4 x 8 ft, ${thickness} in ${job.site.given.deckKind}` : `boards ${thickness} in, in lots of ${sheathing.sheetSqFt} sq ft`}`,
-      quantity: likely,
-      unit: panel ? 'sheets' : 'lots',
-      order: likely,
-      orderUnit: panel ? 'sheets' : 'lots',
-      basis: `most likely ${likely}, one job in ten more than ${oneInTen}: a planning guess (sheets and chance: ${zones.join(', ')}), no published rate exists. Price ${likely} as an allowance, a unit price beyond, a credit below, and stop with photos and a signature at ${oneInTen}`,
-      row: rows[0]!,
-    }),
-    ...wood,
-  ];
+export function deckRepairLines(wood: WoodAllowance | null): MaterialLine[] {
+  return (wood?.rows ?? []).map(({ id, what, unit, likely, oneInTen, basis, source }) => ({
+    id,
+    group: 'Wood and deck',
+    item: `Allowance: ${what}`,
+    quantity: likely,
+    unit,
+    orderQuantity: likely,
+    orderUnit: `${unit}, settled at a unit price`,
+    basis: `most likely ${plainNumber(likely, 1)}, one job in ten more than ${plainNumber(oneInTen, 1)}: a planning guess (${basis})`,
+    source,
+  }));
 }

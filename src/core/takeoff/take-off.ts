@@ -2,7 +2,7 @@ import type { Finding, MaterialLine } from '../report/types.ts';
 import { attachmentLines } from './attachment.ts';
 import { boardLines } from './boards.ts';
 import { pliesOf } from './covering.ts';
-import { deckRepairLines, expectedSheets } from './deck-repair.ts';
+import { deckRepairLines } from './deck-repair.ts';
 import { edgeLines } from './edges.ts';
 import { flashingLines } from './flashings.ts';
 import { glueLines } from './glue.ts';
@@ -11,6 +11,7 @@ import { builtUpLines, liquidLines } from './liquid.ts';
 import { stripsOf } from './strips.ts';
 import { tearOffLines } from './tear-off.ts';
 import { waterLines } from './water.ts';
+import { openedBy, woodAllowance } from './wood-allowance.ts';
 
 export type { TakeOffInput };
 
@@ -28,11 +29,12 @@ export function takeOff(input: TakeOffInput): TakeOff {
   const job = jobOf(input);
   const strips = stripsOf(job);
   const plies = pliesOf(job, strips);
+  const wood = woodAllowance(job.site, openedBy(job.layout));
   const held = attachmentLines(job, plies[0]?.plan ?? null);
   return {
     lines: [
-      ...tearOffLines(job, expectedSheets(job)?.likely ?? 0),
-      ...deckRepairLines(job),
+      ...tearOffLines(job, wood?.rows.find(({ id }) => id === 'deck-sheets')?.likely ?? 0),
+      ...deckRepairLines(wood),
       ...boardLines(job),
       ...held.lines,
       ...edgeLines(job),
