@@ -25,6 +25,16 @@ export interface DayInput {
 
 const MOST_DAYS = 400;
 
+const dot = (a: Float64Array, b: Float64Array): number => a.reduce((sum, each, i) => sum + each * b[i], 0);
+
+/** Where a heavy deck creeps by a like share each day, go to the sum of all the days to come (Aitken). */
+function leap(tempC: Float64Array, change: Float64Array, last: Float64Array): void {
+  const share = dot(change, last) / Math.max(dot(last, last), Number.MIN_VALUE);
+  if (!(share > 0 && share < 0.99)) return;
+  const ahead = share / (1 - share);
+  for (let i = 0; i < tempC.length; i++) tempC[i] += ahead * change[i];
+}
+
 /**
  * Repeats a day until no temperature moves by more than `toleranceK` from one midnight to the next. The first day is
  * stepped backward (theta 1), which wipes out what the guess got wrong; the others are of second order.
@@ -49,6 +59,7 @@ export function periodicDay({ slab, outer, inner, stepS, startC }: DayInput, tol
     day.roomWPerM2[step] = inner.filmWPerM2K * (temp[n - 1] - inner.airC[step]);
   };
   const before = new Float64Array(n);
+  let last: Float64Array | null = null;
   for (let moved = Number.POSITIVE_INFINITY; moved > toleranceK && day.days < MOST_DAYS; day.days++) {
     before.set(temp);
     [day.enteredJ, day.leftJ] = [0, 0];
@@ -59,8 +70,14 @@ export function periodicDay({ slab, outer, inner, stepS, startC }: DayInput, tol
       day.leftJ += left;
       note(step + 1);
     }
-    moved = temp.reduce((most, each, i) => Math.max(most, Math.abs(each - before[i])), 0);
+    day.storedJ = storedJ(slab, temp) - storedJ(slab, before);
+    const change = temp.map((each, i) => each - before[i]);
+    moved = change.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
+    if (last === null) last = change;
+    else {
+      leap(temp, change, last);
+      last = null;
+    }
   }
-  day.storedJ = storedJ(slab, temp) - storedJ(slab, before);
   return day;
 }
