@@ -200,13 +200,20 @@ export const ventSpace = {
   grade: 'found',
 } as const satisfies Cited & Record<string, unknown>;
 
-/** What a cavity of a low slope lacks: height between inlet and outlet, and a way across. */
+/** A joist space of a low slope has too little height between inlet and outlet for air to move by itself. */
 export const lowSlopeVenting = {
   heightFt: 3,
-  source: 'unvented-review',
-  at: 'vented or unvented in any zone, if air leakage and condensing temperature are held',
-  grade: 'found',
+  source: 'practice',
+  at: 'height between inlet and outlet of a vented space',
+  grade: 'practice',
 } as const satisfies Cited & Record<string, unknown>;
+
+/** Research: a roof may be vented or not in any climate, if air leakage and the condensing temperature are held. */
+export const ventedOrNot = {
+  source: 'unvented-review',
+  at: 'vented or unvented in any zone',
+  grade: 'found',
+} as const satisfies Cited;
 
 /** What an unvented roof with air-permeable insulation below its sheathing needs. */
 export const unventedRule = {

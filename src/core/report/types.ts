@@ -808,7 +808,7 @@ export interface RainReport {
 
 /** One test of a roof against damp. */
 export interface MoistureTest {
-  id: 'share-above' | 'table-foam' | 'deck-plane' | 'under-membrane' | 'year-balance';
+  id: 'share-above' | 'table-foam' | 'deck-plane' | 'year-balance';
   title: string;
   state: 'holds' | 'fails' | 'not-known' | 'not-asked';
   asked: string;

@@ -1,0 +1,201 @@
+import { indoorClasses, lowSlopeVenting, unventedRule, ventedOrNot, wetAlarm } from '../../../reference/vapor.ts';
+import { plainNumber } from '../../units/print.ts';
+import { sourceNote } from '../finding.ts';
+import { signedAreaSqFt } from '../geometry/vector.ts';
+import { cOfF, fOfC } from '../heat/degrees.ts';
+import type { EnergyTarget } from '../layout/energy-target.ts';
+import type { Assumption, Layout, MoistureReport } from '../report/types.ts';
+import type { Site } from '../site/site.ts';
+import { monthPressures, yearBalance } from './balance.ts';
+import { buildUpOf, type RoofLayer, USUAL_JOIST_IN, vaporLayers, withRetarder } from './build-up.ts';
+import { rBelowFor } from './condensing-plane.ts';
+import { faceTemperatures, vaporProfile } from './glaser.ts';
+import { constraintsOf, insulationOptions, relaxations, someCompliant } from './options.ts';
+import { dewPointOf, saturationPa } from './psychrometrics.ts';
+import { retarderAdvice } from './retarder.ts';
+import { deckF, leastAbove, moistureTests } from './tests.ts';
+import { moistureVerdict } from './verdict.ts';
+import { excessShare, type Winter, winterFor } from './winter.ts';
+
+export interface MoistureInput {
+  site: Site;
+  layout: Layout | null;
+  /** The covering that was chosen is bituminous. */
+  bitumen: boolean;
+  energy: EnergyTarget;
+}
+
+export interface MoistureAnswer {
+  report: MoistureReport;
+  climateZone: string | null;
+  assumed: readonly Assumption[];
+}
+
+const ROOM_F = 70;
+const FILMS = { outsideFilm: 0.03, insideFilm: 0.107 } as const;
+const [, ordinary] = indoorClasses;
+
+interface Room {
+  humidityPct: number;
+  given: boolean;
+  dewPointF: number;
+  /** Vapor pressure indoors over outdoors in frost, Pa. */
+  excessPa: number;
+}
+
+/** Damp of the rooms in January: as given, else that of ordinary dwellings. */
+function roomOf(winter: Winter, givenPct: number | null): Room {
+  const january = monthPressures(winter, 0, 0);
+  const saturated = saturationPa(cOfF(ROOM_F));
+  const share = Math.max(0.2, excessShare(january.outsideC));
+  const excessPa =
+    givenPct === null ? ordinary.excessPa : Math.max(0, ((givenPct / 100) * saturated - january.outsidePa) / share);
+  const insidePa = monthPressures(winter, 0, excessPa).insidePa;
+  return {
+    humidityPct: (100 * insidePa) / saturated,
+    given: givenPct !== null,
+    dewPointF: fOfC(dewPointOf(insidePa)),
+    excessPa,
+  };
+}
+
+/** January by the layers: temperature and dew point at every inner face. */
+function januaryProfile(layers: readonly RoofLayer[], winter: Winter, room: Room): MoistureReport['profile'] {
+  const air = monthPressures(winter, 0, room.excessPa);
+  const coarse = vaporLayers(layers, false);
+  const state = { ...air, insideC: cOfF(ROOM_F), ...FILMS };
+  const points = vaporProfile(coarse, state, saturationPa);
+  return faceTemperatures(coarse, state)
+    .slice(1)
+    .map((airC, i) => ({
+      face: layers[i].face,
+      airF: fOfC(airC),
+      dewPointF: fOfC(dewPointOf(Math.max(1, points[i + 1].vaporPa))),
+    }));
+}
+
+function ventingOf(riseFt: number, kind: MoistureReport['below']['kind']): MoistureReport['venting'] {
+  const low =
+    riseFt < lowSlopeVenting.heightFt
+      ? `Do not vent this flat part: between its low and its high end there is ${plainNumber(12 * riseFt)} in of height, and without about ${lowSlopeVenting.heightFt} ft air moves by wind alone.`
+      : 'There is height enough for air to move through a vented space; it still needs a clear inch over the insulation and openings at both ends.';
+  return kind === 'none'
+    ? { text: `There is nothing to vent: all insulation lies above the deck. ${low}`, source: sourceNote(ventedOrNot) }
+    : { text: low, source: sourceNote(lowSlopeVenting) };
+}
+
+/** Height between the lowest and the highest corner of the deck, ft. */
+function riseOf({ measured, outline }: Site): number {
+  const heights = outline
+    .map((corner) => measured.at(corner))
+    .filter((z): z is number => z !== null && Number.isFinite(z));
+  return heights.length === 0 ? 0 : (Math.max(...heights) - Math.min(...heights)) / 12;
+}
+
+function roomAssumed(room: Room | null, winter: Winter | null): Assumption[] {
+  if (room === null || winter === null || room.given) return [];
+  return [
+    {
+      path: 'building.winterHumidityPct',
+      value: `${plainNumber(room.humidityPct)} %`,
+      because: `rooms of an ordinary dwelling in January with the outdoor air of ${winter.place}`,
+      findOut: 'hang up a humidity meter for a week in January',
+    },
+  ];
+}
+
+function balanceOf(layers: readonly RoofLayer[], winter: Winter, excessPa: number) {
+  const plain = yearBalance(vaporLayers(layers), winter, excessPa);
+  const sealed = yearBalance(vaporLayers(withRetarder(layers)), winter, excessPa);
+  const report: NonNullable<MoistureReport['balance']> = {
+    peakGPerM2: plain.peakGPerM2,
+    leftGPerM2: plain.leftGPerM2,
+    alarmGPerM2: wetAlarm.gPerM2,
+    months: plain.months.map(({ month, waterGPerM2 }) => ({ month, gPerM2: waterGPerM2 })),
+    withRetarder: { peakGPerM2: sealed.peakGPerM2, leftGPerM2: sealed.leftGPerM2 },
+  };
+  return { plain, report };
+}
+
+/**
+ * Whether water can gather inside the roof once the new roof is on: the share of insulation above the deck first, then a
+ * balance by months. A steady profile is shown and not graded, for it fails every roof that is sealed on its cold side.
+ * Correctness: tests/published/moisture-*.test.ts, tests/cases/damp.test.ts
+ */
+export function moistureReport({ site, layout, bitumen, energy }: MoistureInput): MoistureAnswer {
+  const { roof, given } = site;
+  const { winter, climateZone, assumed } = winterFor(roof.place);
+  const built = buildUpOf(site, layout, bitumen);
+  const { above, below, layers } = built;
+  const heated = given.below.startsWith('living');
+  const room = winter === null || !heated ? null : roomOf(winter, roof.building.winterHumidityPct);
+  const known = winter !== null && room !== null && below.r !== null;
+  const balance = known ? balanceOf(layers, winter, room.excessPa) : null;
+  const tested = {
+    built,
+    winter,
+    climateZone,
+    dewPointF: room?.dewPointF ?? null,
+    balance: balance?.plain ?? null,
+  };
+  const tests = heated ? moistureTests(tested) : [];
+  const leastFor = (belowR: number): number | null => leastAbove(winter, climateZone, belowR);
+  const leastAboveR = below.kind === 'batts' && below.r !== null ? leastFor(below.r) : below.kind === 'none' ? 0 : null;
+  const mostBelowR = winter === null ? null : rBelowFor(winter.coldF, above.winterR);
+  const constraints = constraintsOf(roof.preferences);
+  const riseFt = riseOf(site);
+  const options = heated
+    ? insulationOptions({
+        joistIn: roof.deck.joists?.depthIn ?? USUAL_JOIST_IN,
+        riseFt,
+        areaSqFt: Math.abs(signedAreaSqFt(roof.outline)),
+        targetR: energy.r,
+        leastAboveR: leastFor,
+        constraints,
+        exposed: given.below === 'living-exposed-deck',
+      })
+    : [];
+  const noCompliantOption = constraints.length > 0 && options.length > 0 && !someCompliant(options);
+  const judged = moistureVerdict({
+    built,
+    room: given.below,
+    tests,
+    balance: balance?.plain ?? null,
+    leastAboveR,
+    mostBelowR,
+    climateZone,
+  });
+  const { vented: _, ...belowReport } = below;
+  const report: MoistureReport = {
+    ...judged,
+    winter:
+      winter === null ? null : { place: winter.place, climateZone, januaryF: winter.januaryF, coldF: winter.coldF },
+    room: room === null ? null : { humidityPct: room.humidityPct, given: room.given, dewPointF: room.dewPointF },
+    above,
+    below: belowReport,
+    mostBelowR,
+    leastAboveR,
+    deckF: heated ? deckF(tested) : null,
+    tests,
+    profile: known ? januaryProfile(layers, winter, room) : [],
+    balance: balance?.report ?? null,
+    retarder: retarderAdvice({
+      januaryF: winter?.januaryF ?? null,
+      humidityPct: room?.humidityPct ?? 0,
+      excessPa: room?.excessPa ?? 0,
+      climateZone,
+      balance: balance?.plain ?? null,
+    }),
+    venting: ventingOf(riseFt, below.kind),
+    constraints,
+    options,
+    noCompliantOption,
+    relax: noCompliantOption ? relaxations(options, energy.r) : [],
+    source: sourceNote(unventedRule),
+  };
+  return {
+    report,
+    climateZone,
+    assumed: heated ? [...assumed, ...built.assumed, ...roomAssumed(room, winter)] : [],
+  };
+}

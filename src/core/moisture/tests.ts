@@ -1,0 +1,119 @@
+import { condensingPlane, leastFoamShare, unventedRule, wetAlarm } from '../../../reference/vapor.ts';
+import { plainNumber, rValue } from '../../units/print.ts';
+import { sourceNote } from '../finding.ts';
+import type { MoistureTest } from '../report/types.ts';
+import type { YearBalance } from './balance.ts';
+import type { BuildUp } from './build-up.ts';
+import { deckPlaneF, rAboveFor, shareAbove, tableFoam } from './condensing-plane.ts';
+import type { Winter } from './winter.ts';
+
+export interface TestInput {
+  built: BuildUp;
+  winter: Winter | null;
+  climateZone: string | null;
+  dewPointF: number | null;
+  balance: YearBalance | null;
+}
+
+const percent = (share: number): string => `${plainNumber(100 * share)} %`;
+const degrees = (f: number): string => `${plainNumber(f, 1)} F`;
+
+const foamed = ({ below }: BuildUp): boolean => below.kind === 'closed-cell' || below.kind === 'open-cell';
+
+type Judged = Pick<MoistureTest, 'state' | 'asked' | 'found' | 'note'>;
+
+const notAsked = (note: string): Judged => ({ state: 'not-asked', asked: 'nothing', found: '', note });
+const notKnown = (note: string): Judged => ({ state: 'not-known', asked: 'not known', found: 'not known', note });
+
+const FOAMED = 'The foam lies against the deck: no air from the room reaches it.';
+
+function shareTest({ built, winter }: TestInput): Judged {
+  const { above, below } = built;
+  if (foamed(built)) return notAsked(FOAMED);
+  if (below.r === 0) return notAsked('Nothing lies below the deck: all insulation is above it.');
+  if (winter === null) return notKnown('The winter of the place is not known.');
+  if (below.r === null) return notKnown('What lies below the deck is not known.');
+  const asked = shareAbove(winter.coldF);
+  const found = above.winterR === 0 ? 0 : above.winterR / (above.winterR + below.r);
+  return {
+    state: found >= asked - 1e-9 ? 'holds' : 'fails',
+    asked: percent(asked),
+    found: percent(found),
+    note: `${rValue(above.winterR)} above the deck in winter, ${rValue(below.r)} below it; ${condensingPlane.leastF} F at the deck with ${plainNumber(winter.coldF, 1)} F outside, the mean of the three coldest months (${winter.place}).`,
+  };
+}
+
+function tableTest({ built, climateZone }: TestInput): Judged {
+  const { above, below } = built;
+  if (foamed(built)) return notAsked(FOAMED);
+  if (below.kind === 'none') return notAsked('The table is for insulation that air passes through, below the deck.');
+  const row = tableFoam(climateZone);
+  if (row === null) return notKnown('The climate zone is not known.');
+  if (below.kind === null) return { ...notKnown('What lies below the deck is not known.'), asked: rValue(row.value) };
+  return {
+    state: above.labelR >= row.value - 1e-9 ? 'holds' : 'fails',
+    asked: rValue(row.value),
+    found: rValue(above.labelR),
+    note: `By label, at the thinnest place, without the cover board; zone ${climateZone}.`,
+  };
+}
+
+/** Underside of the deck in the mean of the three coldest months, F; null where it is not known or foam covers it. */
+export function deckF({ built, winter }: TestInput): number | null {
+  const { above, below } = built;
+  if (winter === null || below.r === null || foamed(built)) return null;
+  return deckPlaneF({
+    aboveR: above.winterR,
+    belowR: below.r,
+    outdoorF: winter.coldF,
+    indoorF: condensingPlane.roomF,
+  });
+}
+
+function deckTest(input: TestInput): Judged {
+  if (foamed(input.built)) return notAsked(FOAMED);
+  const found = deckF(input);
+  if (found === null || input.dewPointF === null) return notKnown('Place or insulation below is not known.');
+  const leastF = Math.max(condensingPlane.leastF, input.dewPointF);
+  return {
+    state: found >= leastF - 1e-9 ? 'holds' : 'fails',
+    asked: degrees(leastF),
+    found: degrees(found),
+    note: `Room air turns to water at ${degrees(input.dewPointF)}; the room at ${condensingPlane.roomF} F.`,
+  };
+}
+
+function balanceTest({ balance }: TestInput): Judged {
+  if (balance === null) return notKnown('Place or insulation below is not known.');
+  const grows = balance.leftGPerM2 > 1;
+  return {
+    state: grows || balance.peakGPerM2 > wetAlarm.gPerM2 ? 'fails' : 'holds',
+    asked: `${wetAlarm.gPerM2} g per sq m at most, dry again in a year`,
+    found: `${plainNumber(balance.peakGPerM2)} g per sq m, ${grows ? `${plainNumber(balance.leftGPerM2)} left after two years` : 'dry again in summer'}`,
+    note: 'What passes through the layers month by month, with no sun on the roof and no air through gaps: gaps carry more.',
+  };
+}
+
+const drafts = [
+  { id: 'share-above', title: 'Share of the insulation above the deck', row: condensingPlane, judge: shareTest },
+  { id: 'table-foam', title: 'Board above the deck, by the table of the code', row: unventedRule, judge: tableTest },
+  { id: 'deck-plane', title: 'Underside of the deck in winter', row: condensingPlane, judge: deckTest },
+  { id: 'year-balance', title: 'Wetting in winter, drying in summer', row: wetAlarm, judge: balanceTest },
+] as const;
+
+/** The tests of one roof, the deciding ones first. */
+export const moistureTests = (input: TestInput): MoistureTest[] =>
+  drafts.map(({ id, title, row, judge }) => ({ id, title, ...judge(input), source: sourceNote(row) }));
+
+/** Zones 1 to 3: at least a tenth of all R is foam, whatever the share says. */
+const shareFloor = (climateZone: string | null): number =>
+  climateZone !== null && /^[123]/.test(climateZone) ? leastFoamShare.share : 0;
+
+/** Least R above the deck over an R below it: code table, share of the place and the least share, whichever is most. */
+export function leastAbove(winter: Winter | null, climateZone: string | null, belowR: number): number | null {
+  if (belowR === 0) return 0;
+  const row = tableFoam(climateZone);
+  if (row === null || winter === null) return row?.value ?? null;
+  const floor = shareFloor(climateZone);
+  return Math.max(row.value, rAboveFor(winter.coldF, belowR), (belowR * floor) / (1 - floor));
+}
