@@ -27,6 +27,11 @@ export const scopeRules = {
     ...practice,
     at: 'repair of roofs that pond',
   },
+  'pond-not-known': {
+    text: 'Nobody knows whether water stays on it for 48 hours.',
+    ...practice,
+    at: 'roofs that were not measured',
+  },
   'pond-not-coated': {
     text: 'A coating moves no water: the pond stays, with its weight. Acrylic comes off under it, and other coats are taken on standing water only with the maker’s written word.',
     ...practice,
@@ -96,8 +101,13 @@ export const scopeRules = {
     ...practice,
     at: 'repair',
   },
+  upkeep: {
+    text: 'Nothing that was noted asks for more than upkeep.',
+    ...practice,
+    at: 'upkeep',
+  },
   'looks-alone': {
-    text: 'What was seen is on the surface. Looks alone are no ground for a tear-off: first the moisture.',
+    text: 'Looks alone are no ground for a tear-off: first the moisture.',
     ...practice,
     at: 'tear-off on looks',
   },

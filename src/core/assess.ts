@@ -25,6 +25,8 @@ import type { AsBuiltReport, Assessment, Assumption, Budget, ExistingReport, Fin
 import type { Outlet, Roof } from './roof.ts';
 import type { RuleSet } from './rule-set.ts';
 import { deferral, evaluateCautions } from './safety/cautions.ts';
+import { inspectionOf } from './scope/inspection.ts';
+import { scopeOf } from './scope/scope.ts';
 import { isOpenEdge } from './site/offers.ts';
 import { type Site, siteOf } from './site/site.ts';
 import { takeOff } from './takeoff/take-off.ts';
@@ -184,7 +186,9 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     chosen === null
       ? { lines: [], findings: [] }
       : takeOff({ site, layout: chosen, membrane: membranes.chosen, attachment: membranes.attachment });
+  const scope = scopeOf({ site, existing: old.report, chosen, ruleSet, budgets });
   const findings: Finding[] = [
+    ...scope.findings,
     ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet }),
     ...overflow.findings,
     ...statedSlopeFindings(roof),
@@ -236,6 +240,8 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     search,
     chosenLayout: chosen?.id ?? null,
     alternatives: alternativesFor({ site, existing: old.report, layouts, chosen, limits }),
+    inspection: inspectionOf(site),
+    scope: scope.report,
     relax:
       chosen === null
         ? (search.relaxation?.text ?? layouts.find(({ rejected }) => rejected?.relax)?.rejected?.relax ?? null)

@@ -1,3 +1,4 @@
+import type { FindingBearing } from '../../../reference/findings.ts';
 import { coverBoard } from '../../../reference/insulation.ts';
 import { reRoofSlopeException } from '../drainage/slope-rule.ts';
 import { distanceFt, toSegment } from '../geometry/vector.ts';
@@ -8,12 +9,14 @@ import type { EdgeKind, Roof } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { SafetyEdge, SafetyFacts } from '../safety/facts.ts';
 import { nothingKnown } from '../safety/nothing-known.ts';
+import { anyBears, wetFound } from '../scope/bearing.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
 import type { ExistingReport, Layout } from './types.ts';
 
-const has = (roof: Roof, words: RegExp): boolean | null =>
-  roof.findings.some(({ kind }) => words.test(kind)) ? true : null;
+/** Found, or nobody has looked. */
+const found = ({ findings }: Roof, ...bearings: readonly FindingBearing[]): boolean | null =>
+  bearings.some((bearing) => anyBears(findings, bearing)) ? true : null;
 
 const overLiving = (site: Site): boolean | null =>
   site.roof.building.below === null ? null : site.roof.building.below.startsWith('living');
@@ -45,7 +48,7 @@ export function membraneFacts(
     existing: {
       covering: roof.covering.kind,
       layers: roof.covering.layers,
-      wet: has(roof, /wet/),
+      wet: wetFound(roof.findings),
       ponds: existing.verdict === 'ponds' ? true : existing.verdict === 'undecided' ? null : false,
     },
     base: 'new-boards',
@@ -95,7 +98,7 @@ export function safetyFacts(
   const slopes = [existing.leastFaceSlopeInPerFt ?? 0, layout?.slopeInPerFt ?? 0];
   const primary = layout?.outlets ?? existing.outlets;
   const openAir = site.edges.filter(({ edge }) => OPEN_AIR.has(edge.kind) && edge.kind !== 'parapet');
-  const replaced = has(roof, /rot|soft|stain/);
+  const replaced = found(roof, 'wood', 'inside');
   return {
     ...blank,
     building: {
@@ -129,9 +132,9 @@ export function safetyFacts(
       pondDepthIn: existing.ponds[0]?.greatestDepthIn ?? (existing.verdict === 'undecided' ? null : 0),
       finishedPondDepthIn: layout === null ? null : 0,
       overflowMissing: site.edges.some(isOpenEdge) ? false : layout === null ? null : layout.outlets.length < 2,
-      wetInsulation: has(roof, /wet/),
+      wetInsulation: wetFound(roof.findings),
       ballast: roof.covering.kind === null ? null : roof.covering.kind === 'bur-gravel',
-      deck: { ...blank.roof.deck, kind: roof.deck.kind, soft: has(roof, /soft|rot/), replaced },
+      deck: { ...blank.roof.deck, kind: roof.deck.kind, soft: found(roof, 'wood'), replaced },
     },
     work: {
       ...blank.work,

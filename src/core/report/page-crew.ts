@@ -1,6 +1,6 @@
 import { crewChecks } from '../../../reference/crew-checks.ts';
 import type { Cited } from '../../../reference/sources.ts';
-import { feetInches, inches } from '../../units/print.ts';
+import { feetInches, inches, plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { stepReachFt, stepSlopeInPerFt } from '../layout/joint-step.ts';
 import { boardFeet, slopeFigure } from './page-figures.ts';
@@ -91,6 +91,20 @@ function dayEndStep({ workParts = [] }: Layout): WorkStep | null {
   };
 }
 
+/** Repairs that the inspection asks for, where the old roof stays. */
+const repairSteps = ({ scope }: Assessment): WorkStep[] =>
+  (scope?.repairs ?? []).map(({ title, lines, figures }) => ({
+    title: `Repair: ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+    hold: false,
+    lines: [
+      ...lines,
+      ...figures.map(
+        ({ name, value, unit, assumed }) =>
+          `${plainNumber(value, 1)} ${unit} ${name}${assumed === null ? '' : ` (taken for now: ${assumed})`}`,
+      ),
+    ],
+  }));
+
 /** The order of work, with the points where everybody waits. */
 export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] {
   const covering = assessment.membranes.find(({ id }) => id === assessment.chosenMembrane)?.name ?? null;
@@ -99,6 +113,7 @@ export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] 
     .filter(({ id, leftIn }) => leftIn < 0 && assessment.budgets.some((b) => b.id === id && b.hardness === 'raise'))
     .map(({ where, leftIn }) => `${where}: raise it ${inches(-leftIn)}`);
   const steps: (WorkStep | null)[] = [
+    ...repairSteps(assessment),
     surveyStep(),
     layout.levellingBoardFt < 0.5
       ? null

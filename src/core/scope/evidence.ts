@@ -1,0 +1,126 @@
+import { type MembraneLife, membraneLife } from '../../../reference/membranes/life-and-cost.ts';
+import { bituminousService, wetShareLimit } from '../../../reference/scope.ts';
+import { intersect, unite } from '../geometry/boolean.ts';
+import { signedAreaSqFt } from '../geometry/vector.ts';
+import type { ExistingReport, Layout } from '../report/types.ts';
+import type { CoveringKind, InspectionFinding, Ring, Roof } from '../roof.ts';
+import type { RuleSet } from '../rule-set.ts';
+import type { Site } from '../site/site.ts';
+import { anyBears, bears, wetFound } from './bearing.ts';
+
+export interface ScopeInput {
+  site: Site;
+  existing: ExistingReport;
+  /** Layout that the answer recommends; null = none fits. */
+  chosen: Layout | null;
+  ruleSet: RuleSet;
+}
+
+/** What is known of a roof where it is decided what to do with it; null = not known. */
+export interface ScopeEvidence {
+  findings: readonly InspectionFinding[];
+  ageYears: number | null;
+  layers: number | null;
+  /** Years that such a covering usually lasts, as a band. */
+  life: readonly [number, number] | null;
+  /** Bituminous, 30 years and more, with bare reinforcement. */
+  pastService: boolean;
+  /** Older than the upper end of its band. */
+  old: boolean;
+  ponds: boolean | null;
+  wet: boolean | null;
+  /** Share of the area that is wet; null = wet, and nobody knows how far it reaches. */
+  wetShare: number | null;
+  wetOverLimit: boolean;
+  rot: boolean;
+  /** Rot, and water that came through. */
+  rotAndLeak: boolean;
+  local: readonly InspectionFinding[];
+  surface: boolean;
+  inside: boolean;
+}
+
+const bituminous: ReadonlySet<CoveringKind> = new Set([
+  'sbs-granule',
+  'app',
+  'bur-gravel',
+  'bur-smooth',
+  'roll-roofing',
+]);
+
+const lifeRows: readonly MembraneLife[] = membraneLife;
+
+/** The covering of the list of lives that an old covering is most like. */
+const likeIt: Readonly<Record<CoveringKind, MembraneLife['membrane'] | null>> = {
+  'sbs-granule': 'sbs-cold',
+  app: 'app-torch',
+  'bur-gravel': 'bur-hot',
+  'bur-smooth': 'bur-hot',
+  tpo: 'tpo',
+  pvc: 'pvc',
+  epdm: 'epdm-black',
+  'roll-roofing': 'roll-roofing',
+  coating: 'silicone',
+  'spray-foam': null,
+  metal: null,
+  other: null,
+};
+
+const areaSqFt = (rings: readonly Ring[], section: Ring): number =>
+  unite(rings)
+    .flatMap(({ outer, holes }) => [
+      ...intersect([outer], [section]),
+      ...holes.flatMap((hole) => intersect([hole], [section])),
+    ])
+    .reduce((sum, { outer, holes }) => sum + [outer, ...holes].reduce((all, ring) => all + signedAreaSqFt(ring), 0), 0);
+
+/** Share of the section that was found wet; null where a wet place has no extent, or no scan says where it ends. */
+function wetShareOf({ findings, outline }: Roof): number | null {
+  const wet = findings.filter(({ kind }) => bears(kind) === 'wet');
+  if (wet.length === 0) return wetFound(findings) === false ? 0 : null;
+  if (!wet.some(({ foundBy }) => foundBy === 'scan')) return null;
+  if (wet.some(({ outline: ring, areaSqFt: stated }) => ring === null && stated === null)) return null;
+  const drawn = areaSqFt(
+    wet.flatMap(({ outline: ring }) => (ring === null ? [] : [ring])),
+    outline,
+  );
+  const stated = wet.reduce((sum, { outline: ring, areaSqFt: own }) => sum + (ring === null ? (own ?? 0) : 0), 0);
+  return Math.min(1, (drawn + stated) / Math.abs(signedAreaSqFt(outline)));
+}
+
+const pondsOf = (findings: readonly InspectionFinding[], { verdict }: ExistingReport): boolean | null =>
+  verdict === 'ponds' || anyBears(findings, 'pond') ? true : verdict === 'undecided' ? null : false;
+
+/** Everything of the roof file and of the judged old surface that bears on what to do with it. */
+export function evidenceOf({ site, existing }: Pick<ScopeInput, 'site' | 'existing'>): ScopeEvidence {
+  const { findings, covering } = site.roof;
+  const { ageYears, layers, kind } = covering;
+  const membrane = kind === null ? null : likeIt[kind];
+  const life = lifeRows.find((row) => row.membrane === membrane)?.years ?? null;
+  const wet = wetFound(findings);
+  const wetShare = wet === null ? null : wetShareOf(site.roof);
+  const rot = anyBears(findings, 'wood');
+  const inside = anyBears(findings, 'inside');
+  return {
+    findings,
+    ageYears,
+    layers,
+    life,
+    pastService:
+      kind !== null &&
+      bituminous.has(kind) &&
+      ageYears !== null &&
+      ageYears >= bituminousService.pastYears &&
+      anyBears(findings, 'bare'),
+    old: ageYears !== null && life !== null && ageYears > life[1],
+    ponds: pondsOf(findings, existing),
+    wet,
+    wetShare,
+    wetOverLimit: wetShare !== null && wetShare > wetShareLimit.share,
+    rot,
+    rotAndLeak: rot && findings.some(({ kind: found }) => found === 'leak-below'),
+    local: findings.filter(({ kind: found }) => bears(found) === 'local'),
+    surface: anyBears(findings, 'surface') || anyBears(findings, 'bare'),
+    inside,
+  };
+}

@@ -1,0 +1,72 @@
+import { feetInches, inches } from '../../units/print.ts';
+import { sourceNote } from '../finding.ts';
+import { between, centroid, distanceFt, signedAreaSqFt } from '../geometry/vector.ts';
+import type { InspectedFinding, Point } from '../report/types.ts';
+import { areaWords, placeWords } from '../report/words.ts';
+import type { FoundBy, InspectionFinding, Ring } from '../roof.ts';
+import type { Site } from '../site/site.ts';
+import { kindRow } from './bearing.ts';
+
+const foundWords: Readonly<Record<FoundBy, string>> = {
+  eye: 'seen',
+  probe: 'probed',
+  core: 'core cut',
+  scan: 'moisture scan',
+  'from-below': 'seen from below',
+};
+
+/** The marked stretch of a side. */
+function stretchOf({ side, fromFt, toFt }: InspectionFinding, outline: Ring): [Point, Point] | null {
+  if (side === null) return null;
+  const [a, b] = [outline[side], outline[(side + 1) % outline.length]];
+  const length = distanceFt(a, b);
+  return [between(a, b, (fromFt ?? 0) / length), between(a, b, (toFt ?? length) / length)];
+}
+
+function whereOf(finding: InspectionFinding, line: readonly [Point, Point] | null, { edges }: Site): string {
+  if (line !== null) {
+    const edge = edges.find((each) => each.edge.side === finding.side);
+    const name = edge?.label.split(',')[0] ?? `side ${finding.side}`;
+    const whole = finding.fromFt === null && finding.toFt === null;
+    return whole
+      ? `all along the ${name}`
+      : `${name}, ${feetInches(finding.fromFt ?? 0)} to ${feetInches(distanceFt(...line) + (finding.fromFt ?? 0))} from corner ${finding.side}`;
+  }
+  const spot = finding.at ?? (finding.outline === null ? null : centroid(finding.outline));
+  return spot === null ? 'place not noted' : placeWords(edges, spot);
+}
+
+function extentOf({ outline, areaSqFt, sizeIn }: InspectionFinding, line: readonly [Point, Point] | null): string {
+  const drawn = outline === null ? areaSqFt : Math.abs(signedAreaSqFt(outline));
+  return [
+    ...(line === null ? [] : [`${feetInches(distanceFt(...line))} along`]),
+    ...(drawn === null ? [] : [areaWords(drawn)]),
+    ...(sizeIn === null ? [] : [inches(sizeIn)]),
+  ].join(', ');
+}
+
+/** The findings of the roof file in its own order, numbered from 1, with what each tells and what it does not. */
+export function inspectionOf(site: Site): InspectedFinding[] {
+  return site.roof.findings.map((finding, i) => {
+    const row = kindRow(finding.kind);
+    const { kind, at, outline, severity, foundBy, note, photos } = finding;
+    const line = stretchOf(finding, site.roof.outline);
+    return {
+      number: i + 1,
+      kind,
+      title: row.title,
+      where: whereOf(finding, line, site),
+      at,
+      outline,
+      line,
+      extent: extentOf(finding, line),
+      severity,
+      foundBy: foundBy === null ? null : foundWords[foundBy],
+      tells: row.tells,
+      tellsNot: row.tellsNot,
+      note,
+      photos,
+      source: sourceNote(row),
+    };
+  });
+}

@@ -1,0 +1,61 @@
+import { type RepairRow, repairs, seamRoll } from '../../../reference/scope.ts';
+import { sourceNote } from '../finding.ts';
+import { boxOf, perimeterFt } from '../geometry/vector.ts';
+import type { RepairWork } from '../report/types.ts';
+import type { EdgeKind } from '../roof.ts';
+import type { Site } from '../site/site.ts';
+import { rowCount } from '../takeoff/sheet-layout.ts';
+import { kindRow } from './bearing.ts';
+
+type Figure = RepairWork['figures'][number];
+
+const figure = (name: string, value: number, unit: string, assumed: string | null = null): Figure => ({
+  name,
+  value,
+  unit,
+  assumed,
+});
+
+/** Edges at which a sheet turns up. */
+const upturns: ReadonlySet<EdgeKind> = new Set(['wall', 'party-wall', 'parapet', 'shingles-above']);
+
+/** Where a shrinking sheet has to be held: along every wall and round every curb, not only where it has come off. */
+function securement({ edges, roof }: Site): Figure[] {
+  const wallFt = edges.reduce((sum, { edge, lengthFt }) => sum + (upturns.has(edge.kind) ? lengthFt : 0), 0);
+  const curbFt = roof.curbs.reduce((sum, { outline }) => sum + perimeterFt(outline), 0);
+  return [
+    figure('along walls', wallFt, 'ft'),
+    figure('round curbs', curbFt, 'ft'),
+    figure('to fasten in all', wallFt + curbFt, 'ft'),
+  ];
+}
+
+/** Seams of a sheet roof by rolls along its longer way: what there is to probe. */
+function seams({ roof, section, edges }: Site): Figure[] {
+  const { minX, maxX, minY, maxY } = boxOf(roof.outline);
+  const [short, long] = [maxX - minX, maxY - minY].sort((a, b) => a - b);
+  const strips = rowCount(short, seamRoll.widthFt, seamRoll.lapFt);
+  const assumed = `rolls ${seamRoll.widthFt} ft wide along the longer way, lapped ${seamRoll.lapFt * 12} in: not measured`;
+  const perimeter = edges.reduce((sum, { lengthFt }) => sum + lengthFt, 0);
+  return [
+    figure('area', section.areaSqFt, 'sq ft'),
+    figure('strips', strips, 'strips', assumed),
+    figure('field seams', (strips - 1) * long, 'ft', assumed),
+    figure('edge and flashing seams', perimeter, 'ft'),
+  ];
+}
+
+const figuresOf: Readonly<Record<string, (site: Site) => Figure[]>> = { bridging: securement, 'failed-weld': seams };
+
+const rows: readonly RepairRow[] = repairs;
+
+/** Repairs that the findings ask for and whose cure is often got wrong, with their lengths on this roof. */
+export function repairsOf(site: Site): RepairWork[] {
+  const found = new Set<string>(site.roof.findings.map(({ kind }) => kind));
+  return rows.flatMap((row) => {
+    if (!found.has(row.finding)) return [];
+    const figures = figuresOf[row.finding]?.(site) ?? [];
+    const kind = site.roof.findings.find((finding) => finding.kind === row.finding)!.kind;
+    return [{ finding: row.finding, title: kindRow(kind).title, lines: row.lines, figures, source: sourceNote(row) }];
+  });
+}

@@ -1,0 +1,127 @@
+import { type ScopeTestRow, scopeRules, scopeTests } from '../../../reference/scope.ts';
+import { sourceNote } from '../finding.ts';
+import { finding } from '../report/part-finding.ts';
+import type { Budget, Finding, ScopeReport, ScopeWay } from '../report/types.ts';
+import { listed } from '../report/words.ts';
+import { openedBy, woodAllowance } from '../takeoff/wood-allowance.ts';
+import { evidenceOf, type ScopeInput } from './evidence.ts';
+import { repairsOf } from './repairs.ts';
+import { coatWay, recoverWay, repairWay, tearOffWay } from './ways.ts';
+
+const tests: readonly ScopeTestRow[] = scopeTests;
+
+/** The least way that nothing bars; null where that one still has to be looked into. */
+function recommendedOf(ways: readonly ScopeWay[]): ScopeWay['id'] | null {
+  const first = ways.find(({ standing }) => standing !== 'barred');
+  return first?.standing === 'open' ? first.id : null;
+}
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+const verbs: Readonly<Record<ScopeWay['id'], string>> = {
+  repair: 'Repair it where it is.',
+  coat: 'It may be coated.',
+  're-cover': 'A new roof may go over the old one.',
+  'tear-off': 'Tear it off to the deck.',
+};
+
+/** "cut cores or have the moisture scanned": either of the two tells. */
+function askedWords(settle: readonly string[]): string {
+  const words = tests.filter(({ test }) => settle.includes(test)).map(({ what }) => lower(what));
+  const [cores, scan] = (['cores', 'scan'] as const).map((id) =>
+    lower(tests.find(({ test }) => test === id)?.what ?? ''),
+  );
+  if (!words.includes(cores) || !words.includes(scan)) return listed(words);
+  return listed(words.filter((each) => each !== scan).map((each) => (each === cores ? `${cores} or ${scan}` : each)));
+}
+
+function answerOf(
+  ways: readonly ScopeWay[],
+  recommended: ScopeWay['id'] | null,
+  repairs: ScopeReport['repairs'],
+): string {
+  const barred = ways.filter(({ standing }) => standing === 'barred');
+  if (recommended !== null) {
+    const way = ways.find(({ id }) => id === recommended);
+    const cure = recommended === 'repair' ? repairs.map(({ title, lines }) => `${title}: ${lower(lines[0])}`) : [];
+    return [verbs[recommended], way?.reasons[0]?.text ?? '', ...cure].filter((part) => part !== '').join(' ');
+  }
+  const first = ways.find(({ standing }) => standing === 'not-known');
+  const out = barred.length === 0 ? '' : ` Ruled out already: ${listed(barred.map(({ title }) => lower(title)))}.`;
+  return `Not decided until this is known: ${askedWords(first?.settle ?? [])}. ${first?.reasons[0]?.text ?? ''}${out}`;
+}
+
+const coatings: ReadonlySet<string> = new Set(['acrylic', 'silicone']);
+
+/** What somebody must act on: a coating that was asked for where it cannot help, and seams that were never welded. */
+function findingsOf({ site }: ScopeInput, ways: readonly ScopeWay[], repairs: ScopeReport['repairs']): Finding[] {
+  const asked = site.roof.preferences.membrane;
+  const coat = ways.find(({ id }) => id === 'coat');
+  const wantsCoat = asked !== null && coatings.has(asked);
+  const pond = coat?.reasons.find(({ text }) => text.startsWith(scopeRules['pond-not-coated'].text));
+  const seams = repairs.find((work) => work.finding === 'failed-weld');
+  const unknown = site.roof.findings.every(({ kind }) => kind !== 'wet-insulation' && kind !== 'dry-insulation');
+  const where = 'what to do with the old roof';
+  return [
+    ...(wantsCoat && pond !== undefined
+      ? [finding({ id: 'coating-on-pond', level: 'stop', where, message: pond.text, source: pond.source })]
+      : []),
+    ...(wantsCoat && unknown
+      ? [
+          finding({
+            id: 'moisture-not-known',
+            level: 'stop',
+            where,
+            message: 'Nothing is laid over the old roof before its moisture is known: cut a core at the lowest spot.',
+            source: sourceNote(scopeRules['moisture-not-known']),
+          }),
+        ]
+      : []),
+    ...(seams === undefined
+      ? []
+      : [
+          finding({
+            id: 'seam-probe',
+            level: 'fix',
+            where: 'all seams',
+            message: seams.lines.join(' '),
+            source: seams.source,
+          }),
+        ]),
+  ];
+}
+
+/**
+ * What to do with the old roof: each of the four ways with its reasons, and the least one that nothing bars. Where the
+ * least way that is left still hangs on something, nothing is recommended, and the tests that settle it are named.
+ * Source: reference/scope.ts. Correctness: tests/unit/scope.test.ts, tests/cases/scope.test.ts
+ */
+export function scopeOf(input: ScopeInput & { budgets: readonly Budget[] }): {
+  report: ScopeReport;
+  findings: readonly Finding[];
+} {
+  const { site, chosen, ruleSet, budgets } = input;
+  const evidence = evidenceOf(input);
+  const recover = recoverWay(evidence, {
+    ruleSet,
+    chosen,
+    budgets,
+    buildUpIn: site.given.buildUpIn,
+    covering: site.roof.covering.kind,
+  });
+  const ways = [repairWay(evidence), coatWay(evidence), recover, tearOffWay(evidence, recover)];
+  const recommended = recommendedOf(ways);
+  const settle = new Set(recommended === null ? ways.flatMap((way) => way.settle) : []);
+  const repairs = repairsOf(site);
+  const report: ScopeReport = {
+    answer: answerOf(ways, recommended, repairs),
+    recommended,
+    ways,
+    tests: tests
+      .filter(({ test }) => settle.has(test))
+      .map((row) => ({ id: row.test, what: row.what, how: row.how, source: sourceNote(row) })),
+    repairs,
+    wood: woodAllowance(site, openedBy(chosen)),
+  };
+  return { report, findings: findingsOf(input, ways, repairs) };
+}
