@@ -74,6 +74,57 @@ export const commercialR = {
   },
 } as const satisfies Record<string, ZoneTable>;
 
+/** The same by ASHRAE 90.1-2019, read in a public copy of its tables; a commercial job may be held to it instead. */
+const table901 = {
+  source: 'ashrae-90-1',
+  at: 'nonresidential, insulation entirely above deck',
+  grade: 'found',
+} as const;
+export const ashrae901R: ZoneTable = {
+  id: 'ashrae-90-1-2019-r',
+  title: 'commercial roof, ASHRAE 90.1-2019',
+  rows: [
+    { zones: ['0'], value: 25, ...table901 },
+    { zones: ['1'], value: 20, ...table901 },
+    { zones: ['2', '3'], value: 25, ...table901 },
+    { zones: ['4', '4C', '5', '6'], value: 30, ...table901 },
+    { zones: ['7', '8'], value: 35, ...table901 },
+  ],
+};
+
+/** IECC 2009, still in force here and there. */
+const table2009 = { source: 'iecc-2009-commercial', at: 'Table 502.2(1)', grade: 'found' } as const;
+export const commercialR2009: ZoneTable = {
+  id: 'iecc-c-2009',
+  title: 'commercial roof, IECC 2009',
+  rows: [
+    { zones: ['1'], value: 15, ...table2009 },
+    { zones: ['2', '3', '4', '4C', '5', '6'], value: 20, ...table2009 },
+    { zones: ['7', '8'], value: 25, ...table2009 },
+  ],
+};
+
+/** U that stands for a ceiling R in the same editions; insulation above the deck has no joists in it and gains by it. */
+export const ceilingU = [
+  { r: 49, u: 0.026, source: 'iecc-residential', at: 'U-factor alternative to R-49', grade: 'memory' },
+  { r: 60, u: 0.024, source: 'iecc-residential', at: 'U-factor alternative to R-60, 2021', grade: 'memory' },
+] as const satisfies readonly (Cited & { r: number; u: number })[];
+
+/** Group R (dwellings of commercial buildings) in zone 1 asks more than the rest. */
+export const groupRZone1 = {
+  r: 25,
+  source: 'iecc-commercial',
+  at: '2018 Table C402.1.3, Group R',
+  grade: 'memory',
+} as const satisfies Cited & Record<string, unknown>;
+
+/** Residential re-roofs that the code lets off: covering alone, or joist spaces that are full. */
+export const residentialRelief = {
+  source: 'iecc-residential',
+  at: 'R503.1.1; earlier R101.4.3',
+  grade: 'memory',
+} as const satisfies Cited;
+
 /**
  * Greatest U of a commercial roof with its insulation above the deck. Zones 0 and 5 were read in a public copy of the tables,
  * the others are from memory. All equal 1 / (R + 0.78) to three digits; 0.032 as printed needs R 30.5, not R 30.

@@ -72,6 +72,11 @@ export const moistureSources = {
     publisher: 'State of California',
     edition: '2022',
   },
+  'iecc-2009-commercial': {
+    title: 'International Energy Conservation Code, commercial roofs, as printed in a trade magazine',
+    publisher: 'International Code Council',
+    edition: '2009',
+  },
   'cool-roof-guide': {
     title: 'Codes and programs for cool roofs',
     publisher: 'trade association',

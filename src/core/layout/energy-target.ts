@@ -36,7 +36,8 @@ export function rowForZone({ rows }: ZoneTable, climateZone: string | null): Zon
 
 const uOfR = (r: number): number => 1 / (r + filmsR.value);
 
-function tableFor(ruleSet: RuleSet, commercial: boolean): ZoneTable {
+/** The table of the edition of a rule set. */
+export function tableFor(ruleSet: RuleSet, commercial: boolean): ZoneTable {
   const edition = /2018|2021|2024/.exec(ruleSet.building.id)?.[0] ?? '2021';
   if (commercial) return commercialR[edition === '2018' ? '2018' : '2021'];
   return residentialR[edition as keyof typeof residentialR];
