@@ -59,7 +59,7 @@ export interface CaseRow {
 }
 
 function meets({ value, tol, min, max }: CaseRow, got: number | boolean | null | undefined): boolean {
-  if (typeof got === 'number' && min !== undefined && max !== undefined) return got >= min && got <= max;
+  if (typeof got === 'number' && min !== undefined && max !== undefined) return got >= min - 1e-9 && got <= max + 1e-9;
   if (typeof got === 'number' && typeof value === 'number') return Math.abs(got - value) <= (tol ?? 0) + 1e-9;
   return got === value;
 }

@@ -6,8 +6,9 @@ import { groundGroup, tradeCatalogue } from '../../src/core/layout/catalogue.ts'
 import { labelR, meanU, momentsOf } from '../../src/core/layout/thermal.ts';
 import type { Point, Ring } from '../../src/core/roof.ts';
 import { envelope } from '../../src/core/taper/envelope.ts';
-import { fourWay, slopePattern } from '../../src/core/taper/pattern.ts';
+import { fourWay } from '../../src/core/taper/pattern.ts';
 import type { TaperOutlet } from '../../src/core/taper/sources.ts';
+import { distanceTo } from '../shapes.ts';
 import { type CheckRow, checkRows } from './check-rows.ts';
 
 const arithmetic = { source: 'arithmetic', grade: 'computed', tol: 1e-9 } as const;
@@ -42,19 +43,6 @@ function meanDistance(outline: Ring, at: Point): number {
   const section = buildSection(outline, [], [at]);
   const start: TaperOutlet = { id: 'D', kind: 'point', at, levelIn: 0, pattern: fourWay(1) };
   return coneBoardFt(section, [start], 1).boardFt / section.areaSqFt;
-}
-
-/** Distance to one point, by the lowest surface of a 96-sided cone: short by at most 0.05 %. */
-function distanceTo(outline: Ring, at: Point, to: Point): number {
-  const section = buildSection(outline, [], [at, to]);
-  const pattern = slopePattern(Array.from({ length: 96 }, (_, i) => ({ bearingDeg: (360 * i) / 96, riseInPerFt: 1 })));
-  const patches = envelope(section, [{ id: 'D', kind: 'point', at, levelIn: 0, pattern }]);
-  const near = patches.flatMap(({ ring, plane }) =>
-    ring
-      .filter(([x, y]) => Math.hypot(x - to[0], y - to[1]) < 1e-4)
-      .map(([x, y]) => plane.atOriginIn + plane.gx * x + plane.gy * y),
-  );
-  return Math.min(...near);
 }
 
 const plane = (gx: number, gy: number): Plane => ({ atOriginIn: 0, gx, gy });

@@ -148,6 +148,8 @@ export function heightRejection(uses: readonly LimitUse[]): Rejection | null {
   const { limit, usedIn, leftIn } = broken;
   const availableIn = limit.availableIn ?? 0;
   const over = inches(-leftIn);
+  const flashingIn = limit.clearIn + leftIn;
+  const less = flashingIn > SAME_HEIGHT_IN ? `, or have ${inches(flashingIn)} of flashing accepted there` : '';
   const room =
     availableIn < 0
       ? `there ${inches(limit.clearIn)} of flashing is ${inches(-availableIn)} short before any board is laid`
@@ -157,6 +159,6 @@ export function heightRejection(uses: readonly LimitUse[]): Rejection | null {
     neededIn: usedIn,
     availableIn: usedIn + leftIn,
     why: `the new roof comes up ${inches(usedIn)} at ${limit.where}; ${room}`,
-    relax: `Raise ${limit.where} by ${over}, or have ${inches(Math.max(0, limit.clearIn + leftIn))} of flashing accepted there; an outlet nearer to it lowers the roof as well.`,
+    relax: `Raise ${limit.where} by ${over}${less}; an outlet nearer to it lowers the roof as well.`,
   };
 }

@@ -1,6 +1,6 @@
 import type { Cited } from '../../../reference/sources.ts';
 import { feetInches, inches, slopeInWords } from '../../units/print.ts';
-import { CRICKET_FROM_WIDTH_IN, needsCricket } from '../drainage/code-cricket.ts';
+import { CRICKET_FROM_WIDTH_IN, codeCricketHeightIn, needsCricket } from '../drainage/code-cricket.ts';
 import { readSag } from '../drainage/read-sag.ts';
 import { coveringClassOf, slopeMinimum } from '../drainage/slope-rule.ts';
 import { sourceNote } from '../finding.ts';
@@ -15,6 +15,9 @@ import type { ExistingReport, Finding } from './types.ts';
 import { areaWords, measuredSlope, placeWords } from './words.ts';
 
 const rounded = (slope: number): string => slopeInWords(Math.round(slope * 1000) / 1000);
+
+/** A cricket lower than this is lost in what boards and deck are out by: common practice, no source. */
+const SURE_HEIGHT_IN = 1;
 
 /** Sag under this is the error of reading it, or a deck as it is always built. */
 const LEAST_SAG_IN = 0.5;
@@ -65,18 +68,18 @@ function sagFindings(site: Site, existing: ExistingReport): Finding[] {
   ];
 }
 
-/** Length of a curb across the fall of the roof above it; 0 where the roof does not fall against it. */
-function widthAgainstFallFt(curb: Curb, existing: ExistingReport): number {
+/** The longest side of a curb against which the roof falls, and how steeply; null where it falls against none. */
+function sideAgainstFall(curb: Curb, existing: ExistingReport): { widthFt: number; riseInPerFt: number } | null {
   const ring = signedAreaSqFt(curb.outline) > 0 ? curb.outline : [...curb.outline].reverse();
-  const uphill = ring.flatMap((a, i): number[] => {
+  const uphill = ring.flatMap((a, i) => {
     const b = ring[(i + 1) % ring.length];
     const length = distanceFt(a, b);
     const out: Point = [(b[1] - a[1]) / length, (a[0] - b[0]) / length];
     const mid: Point = [(a[0] + b[0]) / 2 + out[0] * 0.05, (a[1] + b[1]) / 2 + out[1] * 0.05];
     const rise = riseAt(existing, mid, out);
-    return rise > 1e-3 ? [length] : [];
+    return rise > 1e-3 ? [{ widthFt: length, riseInPerFt: rise }] : [];
   });
-  return Math.max(0, ...uphill);
+  return uphill.toSorted((a, b) => b.widthFt - a.widthFt)[0] ?? null;
 }
 
 /** How fast the surface rises at a point in a direction, in/ft. */
@@ -96,15 +99,22 @@ const cricketRule: Cited = { source: 'irc-2021', at: 'R903.2.2', grade: 'memory'
 
 function cricketFindings(site: Site, existing: ExistingReport): Finding[] {
   return site.roof.curbs.flatMap((curb) => {
-    const widthFt = widthAgainstFallFt(curb, existing);
-    if (!needsCricket(widthFt * 12)) return [];
+    const against = sideAgainstFall(curb, existing);
+    if (against === null || !needsCricket(against.widthFt * 12)) return [];
+    const { widthFt, riseInPerFt } = against;
+    // Inches per foot are the rise in 12.
+    const ownIn = codeCricketHeightIn(widthFt * 12, riseInPerFt);
+    const height =
+      ownIn < SURE_HEIGHT_IN
+        ? ` At the roof's own slope it would be ${inches(ownIn)} high, which a deck may be out by: twice that slope, ${inches(2 * ownIn)}, is sure to fall.`
+        : ` At the roof's own slope it is ${inches(ownIn)} high.`;
     const listed = curb.kind === 'skylight' ? ' A unit skylight flashed as its listing says is excepted.' : '';
     return [
       finding({
         id: 'cricket-needed',
         level: 'fix',
         where: `${curb.id === curb.kind ? curb.kind : `${curb.kind} ${curb.id}`}, ${placeWords(site.edges, centroid(curb.outline))}`,
-        message: `The roof falls against ${feetInches(widthFt)} of this curb: over ${CRICKET_FROM_WIDTH_IN} in wide it takes a cricket on its high side.${listed}`,
+        message: `The roof falls against ${feetInches(widthFt)} of this curb: over ${CRICKET_FROM_WIDTH_IN} in wide it takes a cricket on its high side.${height}${listed}`,
         value: `${(widthFt * 12).toFixed(0)} in`,
         limit: `${CRICKET_FROM_WIDTH_IN} in`,
         source: sourceNote(cricketRule),
