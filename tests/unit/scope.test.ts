@@ -1,0 +1,201 @@
+import { describe, expect, it } from 'vitest';
+import { findingKinds } from '../../reference/findings.ts';
+import { scopeRules, scopeTests } from '../../reference/scope.ts';
+import { rainFor } from '../../src/core/outlets/rain.ts';
+import { existingReport } from '../../src/core/report/existing.ts';
+import type { ScopeReport } from '../../src/core/report/types.ts';
+import { evidenceOf } from '../../src/core/scope/evidence.ts';
+import { scopeOf } from '../../src/core/scope/scope.ts';
+import { siteOf } from '../../src/core/site/site.ts';
+import { openedBy, woodAllowance } from '../../src/core/takeoff/wood-allowance.ts';
+import { parseRoofObject } from '../../src/input/parse-roof.ts';
+import { rulesOf } from '../cases/case-roof.ts';
+
+interface Invented {
+  findings?: readonly object[];
+  covering?: object;
+  existing?: object;
+  deck?: object;
+  building?: string;
+}
+
+const drains = { planes: [{ slopeInPerFt: 0.25, fallsToward: { side: 0 } }], readOn: 'covering', buildUpIn: 1.5 };
+const ponds = { seenPonds: [{ at: [15, 12], depthIn: 1, hoursAfterRain: 48 }], readOn: 'covering', buildUpIn: 1.5 };
+
+function roofOf({ findings = [], covering = {}, existing = drains, deck = { kind: 'plywood' }, building }: Invented) {
+  const parsed = parseRoofObject({
+    version: 1,
+    invented: true,
+    outline: [
+      [0, 0],
+      [30, 0],
+      [30, 24],
+      [0, 24],
+    ],
+    edges: [{ side: 0, kind: 'gutter', mayDrain: 'yes' }, ...[1, 2, 3].map((side) => ({ side, kind: 'wall' }))],
+    covering: { kind: 'sbs-granule', layers: 1, ageYears: 12, ...covering },
+    existing,
+    deck,
+    findings,
+    ruleSet: { building },
+  });
+  if (!parsed.ok) throw new Error(parsed.problems.map(({ path, message }) => `${path}: ${message}`).join('\n'));
+  const { roof } = parsed;
+  const ruleSet = rulesOf(roof);
+  const site = siteOf(roof);
+  return { site, ruleSet, existing: existingReport(site, ruleSet, rainFor(roof.place, ruleSet)).report };
+}
+
+const reportOf = (invented: Invented): ScopeReport =>
+  scopeOf({ ...roofOf(invented), chosen: null, budgets: [] }).report;
+const standings = (invented: Invented): string[] => reportOf(invented).ways.map(({ standing }) => standing);
+
+const split = { kind: 'split', at: [4, 4] };
+const dry = { kind: 'dry-insulation', at: [15, 12], foundBy: 'core' };
+const wet = (sqFt: number | null, foundBy = 'scan') => ({
+  kind: 'wet-insulation',
+  foundBy,
+  at: [9, 9],
+  areaSqFt: sqFt,
+});
+const bare = { kind: 'bare-reinforcement', at: [9, 9] };
+
+/** Repair, coat, re-cover, tear off: o open, b barred, ? not known. */
+const short = (invented: Invented): string =>
+  standings(invented)
+    .map((standing) => ({ open: 'o', barred: 'b', 'not-known': '?' })[standing])
+    .join('');
+
+describe('each way by what is known', () => {
+  // Common practice, no source, but the bars to a re-cover: IBC 1511.3.1.1 / 1512.2.1.1, IRC R908.3.1.1.
+  it.each<[string, Invented, string, string | null]>([
+    ['nothing noted', {}, '????', null],
+    ['a split, dry, drains', { findings: [split, dry] }, 'oooo', 'repair'],
+    ['a split, moisture not known', { findings: [split] }, 'o???', 'repair'],
+    ['granules gone, moisture not known', { findings: [{ kind: 'granule-loss' }] }, '????', null],
+    ['a stain below, moisture not known', { findings: [{ kind: 'leak-below', at: [9, 9] }] }, '????', null],
+    ['water stays, dry, no taper fits', { findings: [dry], existing: ponds }, 'bbbo', 'tear-off'],
+    ['water stays, moisture not known', { existing: ponds, findings: [split] }, 'bbb?', null],
+    ['two layers, dry, a split', { findings: [split, dry], covering: { layers: 2 } }, 'obbo', 'repair'],
+    ['a tenth wet by a scan', { findings: [wet(72)] }, 'oboo', 'repair'],
+    ['just a quarter wet by a scan', { findings: [wet(180)] }, 'oboo', 'repair'],
+    ['more than a quarter wet by a scan', { findings: [wet(181)] }, 'bbbo', 'tear-off'],
+    ['wet in one core, nobody knows how far', { findings: [wet(null, 'core')] }, '?b??', null],
+    ['29 years and bare', { findings: [bare, dry], covering: { ageYears: 29 } }, 'oooo', 'repair'],
+    ['30 years and bare, dry', { findings: [bare, dry], covering: { ageYears: 30 } }, 'bboo', 're-cover'],
+    ['30 years and bare, moisture not known', { findings: [bare], covering: { ageYears: 30 } }, 'bb?o', null],
+    [
+      '60 years, nothing bare, dry',
+      { findings: [{ kind: 'alligatoring' }, dry], covering: { ageYears: 60 } },
+      'oooo',
+      'repair',
+    ],
+    ['soft deck', { findings: [{ kind: 'soft-deck', at: [9, 9] }, dry] }, '?b?o', null],
+    [
+      'rot and a stain below',
+      {
+        findings: [
+          { kind: 'rotten-eave', side: 0 },
+          { kind: 'leak-below', at: [9, 9] },
+        ],
+      },
+      'bbbo',
+      'tear-off',
+    ],
+  ])('%s', (_, invented, wanted, recommended) => {
+    expect(short(invented)).toBe(wanted);
+    expect(reportOf(invented).recommended).toBe(recommended);
+  });
+
+  it('what is not decided names a test, what is decided needs none', () => {
+    expect(reportOf({}).tests.map(({ id }) => id)).toContain('inspection');
+    expect(reportOf({ findings: [split, dry] }).tests).toEqual([]);
+    expect(reportOf({ findings: [wet(null, 'core')] }).tests.map(({ id }) => id)).toEqual(['scan']);
+  });
+
+  it.each([
+    ['irc-2018', 'R908.3.1.1'],
+    ['ibc-2018', '1511.3.1.1'],
+    ['ibc-2024', '1512.2.1.1'],
+    ['iebc-2018', '705.3.1.1'],
+  ])('the bar to a re-cover under %s stands in %s', (building, section) => {
+    const way = reportOf({ findings: [dry], covering: { layers: 2 }, building }).ways[2];
+    expect(way.standing).toBe('barred');
+    expect(way.reasons[0].source.text).toContain(section);
+  });
+
+  it('overlapping wet areas count once, cut off at the section', () => {
+    const ring = (x: number) => ({
+      kind: 'wet-insulation',
+      foundBy: 'scan',
+      outline: [
+        [x, 0],
+        [x + 10, 0],
+        [x + 10, 12],
+        [x, 12],
+      ],
+    });
+    // 0 to 15 ft x 12 ft of 720 sq ft; the last ring lies 2 ft outside.
+    expect(evidenceOf(roofOf({ findings: [ring(0), ring(5)] })).wetShare).toBeCloseTo(0.25, 9);
+    expect(evidenceOf(roofOf({ findings: [ring(22)] })).wetShare).toBeCloseTo((8 * 12) / 720, 9);
+  });
+
+  it('a coating is never what ends a pond, whoever asks for it', () => {
+    for (const { kind } of findingKinds) {
+      const report = reportOf({ findings: [{ kind }, dry], existing: ponds });
+      expect(report.ways.find(({ id }) => id === 'coat')!.standing, kind).toBe('barred');
+    }
+  });
+
+  it('no finding of the surface alone opens a tear-off', () => {
+    for (const row of findingKinds.filter(
+      ({ bears }) => bears === 'surface' || bears === 'bare' || bears === 'local',
+    )) {
+      const report = reportOf({ findings: [{ kind: row.kind, severity: 'severe' }], covering: { ageYears: 29 } });
+      expect(report.ways[3].standing, row.kind).toBe('not-known');
+    }
+  });
+
+  it('every rule and test has a source, and every kind says what it does not tell', () => {
+    for (const row of [...Object.values(scopeRules), ...scopeTests]) expect(row.source.length).toBeGreaterThan(3);
+    for (const row of findingKinds) expect(Math.min(row.tells.length, row.tellsNot.length)).toBeGreaterThan(10);
+  });
+});
+
+describe('wood as a range', () => {
+  const eave = { kind: 'rotten-eave', side: 0, fromFt: 18, toFt: 26 };
+  const allowance = (invented: Invented) => woodAllowance(roofOf(invented).site, openedBy(null));
+  const row = (invented: Invented, id: string) => allowance(invented)?.rows.find((each) => each.id.startsWith(id));
+
+  it('no rot, or no wood deck: none', () => {
+    expect(allowance({ findings: [split] })).toBeNull();
+    expect(allowance({ findings: [eave], deck: { kind: 'steel' } })).toBeNull();
+  });
+
+  it('sheets: more where it was found worse, never fewer than were seen', () => {
+    const of = (severity: string) => row({ findings: [{ ...eave, severity }] }, 'deck-sheets')!;
+    const [slight, plain, severe] = ['slight', 'plain', 'severe'].map(of);
+    expect(slight.likely).toBeLessThan(plain.likely);
+    expect(plain.likely).toBeLessThan(severe.likely);
+    for (const each of [slight, plain, severe]) expect(each.likely).toBeLessThanOrEqual(each.oneInTen);
+    const soft = { kind: 'soft-deck', at: [9, 9], areaSqFt: 320 };
+    expect(row({ findings: [soft] }, 'deck-sheets')!.likely).toBe(10);
+  });
+
+  it('lengths: 8 ft marked, 24 ft in one job of ten, never more than the side', () => {
+    expect(row({ findings: [eave] }, 'wood-0')).toMatchObject({ likely: 8, oneInTen: 24, unit: 'ft' });
+    expect(row({ findings: [{ ...eave, fromFt: 2, toFt: 28 }] }, 'wood-0')).toMatchObject({ likely: 26, oneInTen: 30 });
+    expect(row({ findings: [{ ...eave, kind: 'stained-eave' }] }, 'wood-0')).toMatchObject({ likely: 0, oneInTen: 24 });
+  });
+
+  it('rafter tails are counted by the spacing of the joists', () => {
+    const tails = { ...eave, kind: 'rotten-rafter-tails' };
+    expect(row({ findings: [tails] }, 'wood-0')).toMatchObject({ likely: 5, oneInTen: 13, unit: 'pieces' });
+    const close = { kind: 'plywood', joists: { spacingIn: 16 } };
+    expect(row({ findings: [tails], deck: close }, 'wood-0')).toMatchObject({ likely: 7 });
+  });
+
+  it('says that its rates are a guess', () => {
+    expect(allowance({ findings: [eave] })!.assumption).toContain('no published rate');
+  });
+});
