@@ -173,7 +173,8 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
   const { site, rain, energy } = context;
   const searched = { site, limits, ruleSet, rain, energy };
   const { built, search } = yield* searchLayouts(searched, plans);
-  const layouts = layoutsOf(searched, built).map((layout): Layout => {
+  const reports = yield* layoutsOf(searched, built, search);
+  const layouts = reports.map((layout): Layout => {
     const { required, note, inletAboveLowIn, source } = overflowOf(context, layout, layout.rejected === null);
     return { ...layout, overflow: { required, note, inletIn: inletAboveLowIn, source } };
   });

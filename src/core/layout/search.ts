@@ -14,9 +14,13 @@ import { hardSpots, type Sketch, Sketcher } from './sketch.ts';
 
 /** How far a search has come. */
 export interface SearchProgress {
+  /** Candidates that were looked at. */
   tried: number;
   budget: number;
-  doing: 'plans' | 'sketches' | 'proofs';
+  doing: 'plans' | 'sketches' | 'proofs' | 'reports';
+  /** Layouts that were built, of those that are to be told about in full. */
+  told: number;
+  toTell: number;
 }
 
 /** Candidates that are looked at before a search stops by itself. */
@@ -160,7 +164,7 @@ export function* searchLayouts(
   const bases: Built[] = [];
   for (const plan of plans) {
     bases.push(buildPlan(site, plan));
-    yield { tried: bases.length, budget, doing: 'plans' };
+    yield { tried: bases.length, budget, doing: 'plans', told: 0, toTell: plans.length };
   }
   const grounds = new Map(bases.map((base) => [groundKey(base.plan), base]));
   const rejects = new Rejects();
@@ -177,7 +181,7 @@ export function* searchLayouts(
       if (base.plan.barred !== null) rejects.bar(sketch, base.plan.barred);
       else if (sketch.short === null) fitting.push(sketch);
       else rejects.add(sketch, sketch.short);
-      if (tried % 50 === 0) yield { tried, budget, doing: 'sketches' };
+      if (tried % 50 === 0) yield { tried, budget, doing: 'sketches', told: 0, toTell: bases.length };
     }
   }
   const levellingOf = ({ plan }: Sketch): number => grounds.get(groundKey(plan))?.ground.levellingBoardFt ?? 0;
@@ -188,7 +192,7 @@ export function* searchLayouts(
   const variants: Built[] = [];
   for (const built of proven(context, best, grounds)) {
     variants.push(built);
-    yield { tried, budget, doing: 'proofs' };
+    yield { tried, budget, doing: 'proofs', told: 0, toTell: bases.length + variants.length };
   }
   const gentler = bases[0] === undefined ? null : gentlerVariant(context, bases[0]);
   const built = [...bases, ...variants, ...(gentler === null ? [] : [gentler])];
@@ -212,8 +216,16 @@ export function finish<T>(steps: Generator<unknown, T>): T {
  * Reports of what a search has built: offered ones first, the best of them leading and no other that something beats,
  * then the rejected ones with what they break.
  */
-export function layoutsOf(context: LayoutContext, built: readonly Built[]): Layout[] {
-  const reported = built.map((one): Ranked => ({ built: one, plan: one.plan, layout: layoutReport(context, one) }));
+export function* layoutsOf(
+  context: LayoutContext,
+  built: readonly Built[],
+  { tried, budget }: Pick<SearchReport, 'tried' | 'budget'>,
+): Generator<SearchProgress, Layout[]> {
+  const reported: Ranked[] = [];
+  for (const one of built) {
+    reported.push({ built: one, plan: one.plan, layout: layoutReport(context, one) });
+    yield { tried, budget, doing: 'reports', told: reported.length, toTell: built.length };
+  }
   const offered = nonDominated(
     reported.filter(({ layout }) => layout.rejected === null),
     weighLayout(context.site.given.faceInPerFt),
