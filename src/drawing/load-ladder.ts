@@ -5,7 +5,7 @@ import type { ExistingReport, Point } from '../core/report/types.ts';
 import { inches } from '../units/print.ts';
 import { hatchLines } from './crossings.ts';
 import { type DrawList, lettering, line, type Mark, polygon } from './draw-list.ts';
-import { ADVANCE, letters } from './pens.ts';
+import { linesWithin, spreadUp } from './side-labels.ts';
 
 /** All lengths in letters of the sheet: one letter is one foot of the list. */
 const PLOT_HIGH = 21;
@@ -18,16 +18,7 @@ const LINE_HIGH = 1.15;
 const MOST_RUNGS = 8;
 
 /** Words in lines that fit beside the water. */
-function linesOf(text: string): string[] {
-  const most = Math.floor((WIDE - WORDS_X - 0.5) / (ADVANCE * letters.small));
-  const out: string[] = [];
-  for (const word of text.split(' ')) {
-    const last = out.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= most) out[out.length - 1] = `${last} ${word}`;
-    else out.push(word);
-  }
-  return out;
-}
+const linesOf = (text: string): string[] => linesWithin(text, WIDE - WORDS_X - 0.5);
 
 interface Label {
   depthIn: number;
@@ -40,16 +31,6 @@ interface Label {
 }
 
 const highOf = ({ lines }: Label): number => (1 + lines.length) * LINE_HIGH + 0.5;
-
-/** Middles of the labels, each as near to its level as the one below lets it be. */
-function spread(labels: readonly Label[]): { label: Label; y: number }[] {
-  let floor = 0;
-  return labels.map((label) => {
-    const y = Math.max(label.level, floor + highOf(label) / 2);
-    floor = y + highOf(label) / 2;
-    return { label, y };
-  });
-}
 
 const STEPS_IN = [0.25, 0.5, 1, 2, 3, 6, 12, 24, 48];
 
@@ -127,7 +108,7 @@ export function loadLadderDrawing(existing: ExistingReport): DrawList | null {
           },
         ];
   const labels = [...rungs.map((rung) => labelOf(rung, up)), ...limit].sort((a, b) => a.depthIn - b.depthIn);
-  const stood = spread(labels);
+  const stood = spreadUp(labels, highOf);
   const topOfWords = Math.max(...stood.map(({ label, y }) => y + highOf(label) / 2));
   const over = liveIn === null || deepestIn <= liveIn ? [] : box(up(liveIn), up(deepestIn));
   const more = all.length > rungs.length ? ` ${all.length - rungs.length} higher levels stand in the table.` : '';
