@@ -15,19 +15,11 @@ export interface PermeanceRow extends Cited {
  */
 export const permeances = [
   {
-    layer: 'single-ply',
+    layer: 'covering',
     perm: 0.05,
     perInch: false,
     source: 'memory',
-    at: '60-mil sheet, 0.01 to 0.15',
-    grade: 'memory',
-  },
-  {
-    layer: 'bitumen',
-    perm: 0.05,
-    perInch: false,
-    source: 'memory',
-    at: 'modified or built-up, under 0.05',
+    at: '60-mil sheet 0.01 to 0.15, bitumen under 0.05',
     grade: 'memory',
   },
   {

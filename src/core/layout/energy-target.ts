@@ -49,7 +49,9 @@ export function energyTarget(site: Site, ruleSet: RuleSet): EnergyTarget {
   const { climateZone } = place;
   const commercial = ruleSet.building.id.startsWith('ibc') || ruleSet.building.id.startsWith('iebc');
   const heated = site.given.below.startsWith('living');
-  const foam = site.given.below === 'living-ceiling' ? rowForZone(foamForCondensation, climateZone) : null;
+  const belowKind = insulation.below?.kind ?? null;
+  const airPasses = site.given.below === 'living-ceiling' && (belowKind === null || belowKind === 'batts');
+  const foam = airPasses ? rowForZone(foamForCondensation, climateZone) : null;
   const common = { commercial, foam };
   if (insulation.targetR !== null) {
     const r = insulation.targetR;

@@ -103,15 +103,13 @@ const woods: readonly DeckKind[] = ['plywood', 'osb', 'plank', 'tongue-and-groov
 
 const sliced = (r: number): number => Math.max(1, Math.ceil(r / SLICE_R));
 
-function layersOf(site: Site, above: BuildUp['above'], below: BuildUp['below'], bitumen: boolean): RoofLayer[] {
+function layersOf(site: Site, above: BuildUp['above'], below: BuildUp['below']): RoofLayer[] {
   const { deckKind, deckThicknessIn } = site.given;
   const boardsR = above.winterR;
   const boardsIn = boardsR / winterBoard.rPerIn;
   const ceiling = site.given.below === 'living-ceiling';
   const belowR = below.r ?? 0;
-  const out: RoofLayer[] = [
-    { face: 'under the covering', r: 0.1, perm: permOf(bitumen ? 'bitumen' : 'single-ply'), slices: 1 },
-  ];
+  const out: RoofLayer[] = [{ face: 'under the covering', r: 0.1, perm: permOf('covering'), slices: 1 }];
   if (boardsR > 0)
     out.push({ face: 'top of the deck', r: boardsR, perm: permOf('polyiso', boardsIn), slices: sliced(boardsR) });
   const deckR = woods.includes(deckKind) ? deckThicknessIn * DECK_R_PER_IN : 0.1;
@@ -125,10 +123,10 @@ function layersOf(site: Site, above: BuildUp['above'], below: BuildUp['below'], 
 }
 
 /** The roof as layers, at the thinnest place of what goes above the deck. */
-export function buildUpOf(site: Site, layout: Layout | null, bitumen: boolean): BuildUp {
+export function buildUpOf(site: Site, layout: Layout | null): BuildUp {
   const above = aboveDeck(site, layout);
   const { below, assumed } = belowDeck(site);
-  return { above, below, layers: layersOf(site, above, below, bitumen), assumed };
+  return { above, below, layers: layersOf(site, above, below), assumed };
 }
 
 /** Layers for the vapor calculation, m2 K/W and m of still air, thick ones cut in slices. */

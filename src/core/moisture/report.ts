@@ -20,8 +20,6 @@ import { excessShare, type Winter, winterFor } from './winter.ts';
 export interface MoistureInput {
   site: Site;
   layout: Layout | null;
-  /** The covering that was chosen is bituminous. */
-  bitumen: boolean;
   energy: EnergyTarget;
 }
 
@@ -122,10 +120,10 @@ function balanceOf(layers: readonly RoofLayer[], winter: Winter, excessPa: numbe
  * balance by months. A steady profile is shown and not graded, for it fails every roof that is sealed on its cold side.
  * Correctness: tests/published/moisture-*.test.ts, tests/cases/damp.test.ts
  */
-export function moistureReport({ site, layout, bitumen, energy }: MoistureInput): MoistureAnswer {
+export function moistureReport({ site, layout, energy }: MoistureInput): MoistureAnswer {
   const { roof, given } = site;
   const { winter, climateZone, assumed } = winterFor(roof.place);
-  const built = buildUpOf(site, layout, bitumen);
+  const built = buildUpOf(site, layout);
   const { above, below, layers } = built;
   const heated = given.below.startsWith('living');
   const room = winter === null || !heated ? null : roomOf(winter, roof.building.winterHumidityPct);

@@ -1,4 +1,4 @@
-import { retarderPractice, retarderTrigger } from '../../../reference/vapor.ts';
+import { retarderPractice, retarderTrigger, wetAlarm } from '../../../reference/vapor.ts';
 import { plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { MoistureReport } from '../report/types.ts';
@@ -39,6 +39,12 @@ export function retarderAdvice(input: RetarderInput): MoistureReport['retarder']
       advice: 'yes',
       text: `Put a vapor retarder on the deck: without one more water gathers each winter than dries in summer. ${AIR}`,
       source: practice,
+    };
+  if (balance !== null && balance.peakGPerM2 > wetAlarm.gPerM2)
+    return {
+      advice: 'yes',
+      text: `Put a vapor retarder on the deck: without one ${plainNumber(balance.peakGPerM2)} g per sq m gathers under the covering in winter where the boards are thinnest, more than wood should see. A self-adhered sheet on the deck stops vapor and air at once. ${AIR}`,
+      source: sourceNote(wetAlarm),
     };
   if (excessPa >= retarderPractice.excessFromPa || retarderPractice.zones.some((zone) => climateZone?.startsWith(zone)))
     return {

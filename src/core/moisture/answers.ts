@@ -1,0 +1,47 @@
+import { energyRulesReport } from '../energy/rules.ts';
+import type { EnergyTarget } from '../layout/energy-target.ts';
+import { coolRoofFindings, dampFindings, ventFindings } from '../report/damp-findings.ts';
+import type { Assessment, Assumption, Finding, Layout } from '../report/types.ts';
+import type { RuleSet } from '../rule-set.ts';
+import type { Site } from '../site/site.ts';
+import { ventReport } from '../vents/attic.ts';
+import { moistureReport } from './report.ts';
+
+export interface DampInput {
+  site: Site;
+  ruleSet: RuleSet;
+  layout: Layout | null;
+  /** Id of the chosen covering. */
+  membrane: string | null;
+  energy: EnergyTarget;
+}
+
+export interface DampAnswers {
+  report: Required<Pick<Assessment, 'moisture' | 'energyRules' | 'vents'>>;
+  findings: readonly Finding[];
+  assumed: readonly Assumption[];
+}
+
+/** Year of a code in its id; the newest that is held where it names none. */
+const editionOf = (id: string): number => Number(/\d{4}/.exec(id)?.[0] ?? 2021);
+
+/** Damp, energy rules and the attic beside the section, with what somebody must act on and what was assumed. */
+export function dampAnswers(input: DampInput): DampAnswers {
+  const { site, ruleSet, layout, membrane } = input;
+  const damp = moistureReport(input);
+  const { report: moisture, climateZone } = damp;
+  const { above, below } = moisture;
+  const energyRules = energyRulesReport({ site, ruleSet, layout, membrane, climateZone, above, below });
+  const { adjoining } = site.roof;
+  const vents =
+    adjoining === null ? null : ventReport({ adjoining, edition: editionOf(ruleSet.building.id), climateZone });
+  return {
+    report: { moisture, energyRules, vents: vents?.report ?? null },
+    findings: [
+      ...dampFindings(moisture, layout),
+      ...coolRoofFindings(energyRules),
+      ...(vents === null ? [] : ventFindings(vents.report)),
+    ],
+    assumed: [...damp.assumed, ...(vents?.assumed ?? [])],
+  };
+}
