@@ -15,12 +15,15 @@ import { BeforeAfter } from '../parts/before-after.tsx';
 import { Cautions } from '../parts/cautions.tsx';
 import { Decides } from '../parts/decides.tsx';
 import { Findings } from '../parts/findings.tsx';
+import { Heat } from '../parts/heat.tsx';
 import { HeightsPlan } from '../parts/heights-plan.tsx';
+import { Inspection } from '../parts/inspection.tsx';
 import { Layouts } from '../parts/layouts.tsx';
 import { LimitLines, Limits } from '../parts/limits.tsx';
 import { Materials } from '../parts/materials.tsx';
 import { Membranes } from '../parts/membranes.tsx';
 import { RulesAndRain } from '../parts/rules.tsx';
+import { Scope } from '../parts/scope.tsx';
 import { Sections } from '../parts/sections.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { SourceMark } from '../parts/source-mark.tsx';
@@ -91,6 +94,14 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
         <div class="body">
           <p class="difference">{layout === null ? todaySentence(existing) : differenceSentence(existing, layout)}</p>
           <Decides assessment={assessment} links={setting.links} />
+          {assessment.scope === undefined ? null : (
+            <>
+              <h2>What to do with the old roof</h2>
+              <Scope scope={assessment.scope} book={book} />
+            </>
+          )}
+          <h2>What was found</h2>
+          <Inspection assessment={assessment} book={book} links={setting.links} />
           <h2>Standing water</h2>
           <Sections sections={pair.sections.slice(0, 1)} />
           {pair.sections.length < 2 ? null : (
@@ -142,6 +153,13 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
 
           <h2>Covering</h2>
           <Membranes assessment={assessment} book={book} />
+
+          {assessment.heat === undefined ? null : (
+            <>
+              <h2>A hot day on this roof</h2>
+              <Heat heat={assessment.heat} book={book} />
+            </>
+          )}
 
           <h2>To do and to know</h2>
           <Findings findings={rest} book={book} />
