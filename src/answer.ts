@@ -1,5 +1,5 @@
-import { assess } from './core/assess.ts';
-import type { Assessment } from './core/report/types.ts';
+import { assess, assessInSteps } from './core/assess.ts';
+import type { Assessment, SearchProgress } from './core/report/types.ts';
 import type { Roof } from './core/roof.ts';
 import { type RuleSet, ruleSetFor } from './core/rule-set.ts';
 import { type ParsedRoof, parseRoofText } from './input/parse-roof.ts';
@@ -27,3 +27,7 @@ function withRuleSet(parsed: ParsedRoof): RoofReading {
 export const readRoofText = (text: string): RoofReading => withRuleSet(parseRoofText(text));
 
 export const assessReady = ({ roof, ruleSet }: ReadyRoof): Assessment => assess(roof, ruleSet);
+
+/** The same answer, with how far it is after every step. */
+export const assessReadyInSteps = ({ roof, ruleSet }: ReadyRoof): Generator<SearchProgress, Assessment> =>
+  assessInSteps(roof, ruleSet);

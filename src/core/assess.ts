@@ -1,5 +1,6 @@
 import { pondLimit } from '../../reference/drying.ts';
 import { signedAreaSqFt } from './geometry/vector.ts';
+import { heatReport } from './heat/heat-report.ts';
 import { alternativesFor } from './layout/alternatives/alternatives.ts';
 import { type AsBuiltReading, judgeAsBuilt } from './layout/as-built.ts';
 import { plansFor, pointsOf } from './layout/candidates.ts';
@@ -7,9 +8,10 @@ import { energyAssumed } from './layout/energy-assumed.ts';
 import { type EnergyTarget, energyTarget } from './layout/energy-target.ts';
 import { limitsOf } from './layout/limits.ts';
 import { openPartFindings } from './layout/open-parts.ts';
-import { finish, layoutsOf, type SearchProgress, searchLayouts } from './layout/search.ts';
+import { finish, layoutsOf, searchLayouts } from './layout/search.ts';
 import { compareMembranes } from './membrane/compare.ts';
 import { whyNotTheSame } from './membrane/why-not-same.ts';
+import { dampAnswers } from './moisture/answers.ts';
 import { type OverflowAdvice, overflowFor } from './outlets/overflow.ts';
 import { type DesignRain, rainFor } from './outlets/rain.ts';
 import { energyFindings, tieInFindings } from './report/energy-findings.ts';
@@ -21,7 +23,16 @@ import { planReport } from './report/plan.ts';
 import { ruleComparison } from './report/rule-comparison.ts';
 import { statedSlopeFindings } from './report/slope-findings.ts';
 import { snowAssumed, snowFindings } from './report/snow-findings.ts';
-import type { AsBuiltReport, Assessment, Assumption, Budget, ExistingReport, Finding, Layout } from './report/types.ts';
+import type {
+  AsBuiltReport,
+  Assessment,
+  Assumption,
+  Budget,
+  ExistingReport,
+  Finding,
+  Layout,
+  SearchProgress,
+} from './report/types.ts';
 import type { Outlet, Roof } from './roof.ts';
 import type { RuleSet } from './rule-set.ts';
 import { deferral, evaluateCautions } from './safety/cautions.ts';
@@ -183,6 +194,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
   const facts = membraneFacts(site, old.report, chosen, ruleSet);
   const membranes = compareMembranes(facts);
   const budgets = limits.map(budgetOf);
+  const damp = dampAnswers({ site, ruleSet, layout: chosen, membrane: membranes.chosen, energy });
   const materials =
     chosen === null
       ? { lines: [], findings: [] }
@@ -202,7 +214,14 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     ...rain.findings,
     ...membranes.notes,
     ...materials.findings,
+    ...damp.findings,
   ];
+  const heat = heatReport({
+    site,
+    layout: chosen,
+    membranes: membranes.reports,
+    chosenMembrane: membranes.chosen,
+  });
   const level = { stop: 0, fix: 1, note: 2 };
   const areaSqFt = Math.abs(signedAreaSqFt(roof.outline));
   return {
@@ -253,6 +272,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     materials: materials.lines,
     cautions: evaluateCautions(safetyFacts(site, old.report, chosen, membranes.attachment)),
     deferral,
+    ...damp.report,
     findings: withoutTwins(findings, ({ id, where, message }) => `${id}|${where}|${message}`).sort(
       (a, b) => level[a.level] - level[b.level],
     ),
@@ -264,10 +284,13 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
         ...rain.assumed,
         ...old.assumed,
         ...overflow.assumed,
+        ...damp.assumed,
+        ...heat.assumed,
       ],
       ({ path, value }) => `${path}|${value}`,
     ),
     workings: [...old.workings, ...overflow.workings],
+    heat,
     ruleComparison: ruleComparison({
       site,
       ruleSet,

@@ -4,12 +4,14 @@ import { csrf } from 'hono/csrf';
 import { HTTPException } from 'hono/http-exception';
 import { secureHeaders } from 'hono/secure-headers';
 import { PlainPage } from '../../views/forms/plain-page.tsx';
+import { WorkingPage } from '../../views/forms/working-page.tsx';
+import { progressLines } from '../core/report/page-search.ts';
 import { roofFileJsonSchema } from '../input/schema.ts';
 import type { Store } from '../store/store.ts';
 import { Answers } from './answers.ts';
 import { assetRoutes } from './assets.ts';
-import { NotThere, type Shop } from './context.ts';
-import { desk, respond, type Status } from './respond.tsx';
+import { NotThere, type Shop, StillWorking } from './context.ts';
+import { desk, respond, type Status, settingOf } from './respond.tsx';
 import { asBuiltRoutes } from './routes/as-built.tsx';
 import { editRoutes } from './routes/edit.tsx';
 import { fileRoutes } from './routes/files.ts';
@@ -76,6 +78,12 @@ export function createApp({
   app.notFound((c) => respond(c, { status: 404, page: () => plain('Not found', missing) }));
   app.onError((error, c) => {
     const say = (status: Status, title: string, says: string) => respond(c, { status, page: () => plain(title, says) });
+    if (error instanceof StillWorking) {
+      const { progress } = error;
+      c.header('Refresh', '1');
+      const page = () => <WorkingPage lines={progressLines(progress)} here={c.req.path} setting={settingOf(null)} />;
+      return respond(c, { page });
+    }
     if (error instanceof NotThere) return say(404, 'Not found', error.message);
     if (error instanceof HTTPException && error.status === 403) {
       return say(403, 'Not taken', 'This form was sent from another place. Open the page here and send it again.');

@@ -1,4 +1,5 @@
 import type { Context } from 'hono';
+import type { SearchProgress } from '../core/report/types.ts';
 import type { SavedRoof, Store } from '../store/store.ts';
 import type { Answers } from './answers.ts';
 
@@ -10,6 +11,16 @@ export interface Shop {
 
 /** Thrown where an address names nothing; shown as the plain page of a missing thing. */
 export class NotThere extends Error {}
+
+/** Thrown where an answer takes longer than a person waits in silence; shown as how far it is. */
+export class StillWorking extends Error {
+  readonly progress: SearchProgress;
+
+  constructor(progress: SearchProgress) {
+    super('the answer is not finished');
+    this.progress = progress;
+  }
+}
 
 /** The roof that the address names. */
 export function roofOf({ store }: Shop, c: Context): SavedRoof {

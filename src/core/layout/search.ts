@@ -1,4 +1,4 @@
-import type { Layout, SearchReport } from '../report/types.ts';
+import type { Layout, SearchProgress, SearchReport } from '../report/types.ts';
 import type { Site } from '../site/site.ts';
 import { type Built, build, overBase } from './build.ts';
 import { buildPlan, slopesFor, slopesOf } from './build-plan.ts';
@@ -11,17 +11,6 @@ import { Rejects } from './rejects.ts';
 import { type LayoutContext, layoutReport } from './report.ts';
 import { fourWayShape, shapes, type TaperShape } from './shape.ts';
 import { hardSpots, type Sketch, Sketcher } from './sketch.ts';
-
-/** How far a search has come. */
-export interface SearchProgress {
-  /** Candidates that were looked at. */
-  tried: number;
-  budget: number;
-  doing: 'plans' | 'sketches' | 'proofs' | 'reports';
-  /** Layouts that were built, of those that are to be told about in full. */
-  told: number;
-  toTell: number;
-}
 
 /** Candidates that are looked at before a search stops by itself. */
 export const SEARCH_BUDGET = 3000;

@@ -1,6 +1,6 @@
 import { inches, plainNumber } from '../../units/print.ts';
 import { boardFeet } from './page-figures.ts';
-import type { SearchReport } from './types.ts';
+import type { SearchProgress, SearchReport } from './types.ts';
 
 const many = (count: number, one: string): string => `${plainNumber(count)} ${one}${count === 1 ? '' : 's'}`;
 
@@ -22,4 +22,16 @@ export function searchLines({ tried, complete, fitting, barred, rejected, relaxa
     ),
     ...(relaxation === null ? [] : [`What has to give least: ${relaxation.text}`]),
   ];
+}
+
+/** How far a search is, for whoever waits for it: what it does now, and what it has behind it. */
+export function progressLines({ tried, budget, doing, told, toTell }: SearchProgress): string[] {
+  const looked = `${many(tried, 'combination')} of outlets, forms, slopes and base layers looked at, of ${plainNumber(budget)} at most.`;
+  const now: Record<SearchProgress['doing'], string> = {
+    plans: 'Laying out the plainest taper for every way out of the water.',
+    sketches: 'Comparing forms, slopes and base layers.',
+    proofs: 'Flooding the best of them, to see that they drain.',
+    reports: `Counting boards and heights: ${plainNumber(told)} of ${many(toTell, 'layout')}.`,
+  };
+  return tried === 0 ? [now[doing]] : [now[doing], looked];
 }

@@ -596,6 +596,17 @@ export interface Layout {
   rejected: Rejection | null;
 }
 
+/** How far a search has come. */
+export interface SearchProgress {
+  /** Candidates that were looked at. */
+  tried: number;
+  budget: number;
+  doing: 'plans' | 'sketches' | 'proofs' | 'reports';
+  /** Layouts that were built, of those that are to be told about in full. */
+  told: number;
+  toTell: number;
+}
+
 /** What was looked at before the layouts were chosen. */
 export interface SearchReport {
   /** Candidates: outlets x forms x turns x slopes x bases. */

@@ -8,6 +8,7 @@ import { shownLayout } from '../../core/report/page-layouts.ts';
 import type { Assessment, Layout } from '../../core/report/types.ts';
 import { boardPlan } from '../../drawing/board-plan.ts';
 import type { DrawList } from '../../drawing/draw-list.ts';
+import { findingsPlan } from '../../drawing/findings-plan.ts';
 import { loadLadderDrawing } from '../../drawing/load-ladder.ts';
 import { planAfter } from '../../drawing/plan-after.ts';
 import { planBefore } from '../../drawing/plan-before.ts';
@@ -17,7 +18,7 @@ import { printSvg } from '../../drawing/svg.ts';
 import { waterMap } from '../../drawing/water-map.ts';
 import { NotThere, roofOf, type Shop } from '../context.ts';
 import { linksOfRoof, respond, settingOf } from '../respond.tsx';
-import { answerOf } from './answer-of.ts';
+import { answerForPage, answerOf } from './answer-of.ts';
 
 const papers = { estimate: EstimatePage, owner: OwnerPage, supplier: SupplierRequestPage, rules: RulesPage } as const;
 
@@ -29,6 +30,7 @@ const drawings: Readonly<Record<string, (assessment: Assessment, layout: Layout 
   boards: (assessment, layout) => (layout === null ? null : boardPlan(assessment, layout)),
   'water-today': (assessment) => waterMap(assessment, null),
   'water-new': (assessment, layout) => (layout === null ? null : waterMap(assessment, layout)),
+  findings: (assessment) => ((assessment.inspection ?? []).length === 0 ? null : findingsPlan(assessment)),
   levels: ({ existing }) => loadLadderDrawing(existing),
 };
 
@@ -36,7 +38,7 @@ const drawings: Readonly<Record<string, (assessment: Assessment, layout: Layout 
 export function paperRoutes(app: Hono, shop: Shop): void {
   app.get('/roofs/:id', (c) => {
     const roof = roofOf(shop, c);
-    const { assessment } = answerOf(shop, roof);
+    const { assessment } = answerForPage(shop, c, roof);
     const setting = settingOf(linksOfRoof(roof.id));
     const layoutId = c.req.query('layout') ?? null;
     const draftHref = roof.draft === null ? null : `/roofs/${roof.id}/edit/text`;
@@ -47,7 +49,7 @@ export function paperRoutes(app: Hono, shop: Shop): void {
   for (const [name, Paper] of Object.entries(papers)) {
     app.get(`/roofs/:id/${name}`, (c) => {
       const roof = roofOf(shop, c);
-      const { assessment } = answerOf(shop, roof);
+      const { assessment } = answerForPage(shop, c, roof);
       return respond(c, { page: () => <Paper assessment={assessment} setting={settingOf(linksOfRoof(roof.id))} /> });
     });
   }
