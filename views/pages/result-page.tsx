@@ -11,9 +11,12 @@ import { planPair } from '../../src/drawing/plan-pair.ts';
 import type { PageSetting } from '../page-setting.ts';
 import { Alternatives } from '../parts/alternatives.tsx';
 import { Assumptions } from '../parts/assumptions.tsx';
+import { AtticVents } from '../parts/attic-vents.tsx';
 import { BeforeAfter } from '../parts/before-after.tsx';
 import { Cautions } from '../parts/cautions.tsx';
+import { Damp } from '../parts/damp.tsx';
 import { Decides } from '../parts/decides.tsx';
+import { EnergyRules } from '../parts/energy-rules.tsx';
 import { Findings } from '../parts/findings.tsx';
 import { Heat } from '../parts/heat.tsx';
 import { HeightsPlan } from '../parts/heights-plan.tsx';
@@ -158,6 +161,25 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
             <>
               <h2>A hot day on this roof</h2>
               <Heat heat={assessment.heat} book={book} />
+            </>
+          )}
+
+          {assessment.moisture === undefined ? null : (
+            <>
+              <h2>Damp inside the roof</h2>
+              <Damp moisture={assessment.moisture} book={book} />
+            </>
+          )}
+          {assessment.energyRules === undefined ? null : (
+            <>
+              <h2>Energy and cool-roof rules</h2>
+              <EnergyRules rules={assessment.energyRules} book={book} />
+            </>
+          )}
+          {assessment.vents == null ? null : (
+            <>
+              <h2>The attic beside it</h2>
+              <AtticVents vents={assessment.vents} book={book} />
             </>
           )}
 

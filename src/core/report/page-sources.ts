@@ -17,6 +17,28 @@ export interface SourceRow {
 
 const keyOf = ({ text, grade }: SourceNote): string => `${text}|${grade}`;
 
+function dampNotes({ moisture, energyRules, vents }: Assessment): SourceNote[] {
+  return [
+    ...(moisture === undefined
+      ? []
+      : [
+          ...moisture.tests.map(({ source }) => source),
+          ...moisture.options.map(({ source }) => source),
+          moisture.retarder.source,
+          moisture.venting.source,
+        ]),
+    ...(energyRules === undefined
+      ? []
+      : [...energyRules.rows, ...energyRules.coolRoof, ...energyRules.relief].map(({ source }) => source)),
+    ...(vents == null
+      ? []
+      : [
+          vents.source,
+          ...[...vents.vents, ...vents.conditions, ...vents.warnings, vents.flatPart].map(({ source }) => source),
+        ]),
+  ];
+}
+
 function notesOf(assessment: Assessment, layout: Layout | null): (SourceNote | null)[] {
   return [
     assessment.rain.source,
@@ -31,6 +53,7 @@ function notesOf(assessment: Assessment, layout: Layout | null): (SourceNote | n
     ...(assessment.scope?.repairs ?? []).map(({ source }) => source),
     ...(assessment.scope?.wood?.rows ?? []).map(({ source }) => source),
     ...(assessment.inspection ?? []).map(({ source }) => source),
+    ...dampNotes(assessment),
     ...(assessment.alternatives ?? []).map(({ source }) => source),
     ...assessment.membranes.map(({ veto }) => veto?.source ?? null),
     ...assessment.materials.map(({ source }) => source),

@@ -1,0 +1,58 @@
+import { coolCoverings, energyRuleRows, ruleResultWords } from '../../src/core/report/page-damp.ts';
+import type { SourceBook } from '../../src/core/report/page-sources.ts';
+import type { EnergyRulesReport } from '../../src/core/report/types.ts';
+import { SourceMark } from './source-mark.tsx';
+import { Table } from './table.tsx';
+
+/** Energy and cool-roof rules of the job in one table, and every covering against the rule that binds. */
+export function EnergyRules({ rules, book }: { rules: EnergyRulesReport; book: SourceBook }) {
+  const coverings = coolCoverings(rules);
+  return (
+    <>
+      <p>{rules.answer}</p>
+      <Table
+        caption={`Rules by the codes of this job, climate zone ${rules.climateZone ?? 'not known'}`}
+        columns={[{ head: 'Rule' }, { head: 'Result' }, { head: 'Asked' }, { head: 'There' }]}
+        rows={energyRuleRows(rules).map(({ title, result, asked, found, clause, note, source }) => ({
+          cells: [
+            <>
+              {title}
+              <SourceMark book={book} note={source} />
+              <span class="why">
+                {clause}. {note}
+              </span>
+            </>,
+            result === 'fail' ? <b>{ruleResultWords[result]}</b> : ruleResultWords[result],
+            result === 'not-applicable' ? '' : asked,
+            result === 'not-applicable' ? '' : found,
+          ],
+        }))}
+      />
+      {rules.relief.map(({ text, source }) => (
+        <p>
+          {text}
+          <SourceMark book={book} note={source} />
+        </p>
+      ))}
+      {coverings.length === 0 ? null : (
+        <details>
+          <summary>Every covering against the cool-roof rule</summary>
+          <Table
+            caption="Aged values; SRI computed by ASTM E1980"
+            columns={[
+              { head: 'Covering' },
+              { head: 'Reflectance', kind: 'figure' },
+              { head: 'Emittance', kind: 'figure' },
+              { head: 'SRI', kind: 'figure' },
+              { head: 'Passes' },
+            ]}
+            rows={coverings.map(({ name, chosen, reflectance, emits, index, route }) => ({
+              tone: chosen ? 'chosen' : 'plain',
+              cells: [name, reflectance, emits, index, route],
+            }))}
+          />
+        </details>
+      )}
+    </>
+  );
+}
