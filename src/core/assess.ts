@@ -8,7 +8,7 @@ import { energyAssumed } from './layout/energy-assumed.ts';
 import { type EnergyTarget, energyTarget } from './layout/energy-target.ts';
 import { limitsOf } from './layout/limits.ts';
 import { openPartFindings } from './layout/open-parts.ts';
-import { finish, layoutsOf, type SearchProgress, searchLayouts } from './layout/search.ts';
+import { finish, layoutsOf, searchLayouts } from './layout/search.ts';
 import { compareMembranes } from './membrane/compare.ts';
 import { whyNotTheSame } from './membrane/why-not-same.ts';
 import { dampAnswers } from './moisture/answers.ts';
@@ -23,7 +23,16 @@ import { planReport } from './report/plan.ts';
 import { ruleComparison } from './report/rule-comparison.ts';
 import { statedSlopeFindings } from './report/slope-findings.ts';
 import { snowAssumed, snowFindings } from './report/snow-findings.ts';
-import type { AsBuiltReport, Assessment, Assumption, Budget, ExistingReport, Finding, Layout } from './report/types.ts';
+import type {
+  AsBuiltReport,
+  Assessment,
+  Assumption,
+  Budget,
+  ExistingReport,
+  Finding,
+  Layout,
+  SearchProgress,
+} from './report/types.ts';
 import type { Outlet, Roof } from './roof.ts';
 import type { RuleSet } from './rule-set.ts';
 import { deferral, evaluateCautions } from './safety/cautions.ts';
