@@ -5,12 +5,12 @@ import type { Pen } from './pens.ts';
 import { linesWithin, spreadUp } from './side-labels.ts';
 
 /** All lengths in letters of the sheet: one letter is one foot of the list. */
-const HOUR = 0.92;
+const HOUR = 0.7;
 const PLOT_WIDE = 24 * HOUR;
-const PLOT_HIGH = 19;
-const SAMPLE = 2.4;
-const WORDS_X = PLOT_WIDE + 4.4;
-const WIDE = 41;
+const PLOT_HIGH = 17;
+const SAMPLE = 2.2;
+const WORDS_X = PLOT_WIDE + 4.1;
+const WIDE = 34;
 const LINE_HIGH = 1.15;
 const STEP_F = 20;
 

@@ -1,4 +1,5 @@
 import {
+  EVEN_SENTENCE,
   heatDaySentence,
   heatOptionRows,
   heatRows,
@@ -29,44 +30,50 @@ export function Heat({ heat, book }: { heat: HeatReport; book: SourceBook }) {
         </Figure>
       </div>
       <Table
-        caption="Heat into the room on that day"
+        caption="Surface at its hottest, and heat into the room per sq ft: Btu in the hottest hour, Btu in the day"
         columns={[
           { head: 'Roof' },
-          { head: 'Surface at its hottest', kind: 'figure' },
-          { head: 'Most heat, Btu/h per sq ft', kind: 'figure' },
-          { head: 'In the day, Btu per sq ft', kind: 'figure' },
-          { head: 'Whole section like this, Btu', kind: 'figure' },
+          { head: 'Surface', kind: 'figure' },
+          { head: 'Btu an hour', kind: 'figure' },
+          { head: 'Btu a day', kind: 'figure' },
+          { head: 'Whole section, Btu a day', kind: 'figure' },
         ]}
-        rows={heatRows(heat).map(({ name, made, surface, peak, day, section }) => ({
+        rows={heatRows(heat).map(({ name, made, surface, surfaceAt, peak, peakAt, day, section }) => ({
           cells: [
             <>
               {name}
               <span class="why">{made}</span>
             </>,
-            surface,
-            peak,
+            <>
+              {surface}
+              <span class="why">{surfaceAt}</span>
+            </>,
+            <>
+              {peak}
+              <span class="why">{peakAt}</span>
+            </>,
             <b>{day}</b>,
             section,
           ],
         }))}
       />
+      {heat.new === null ? null : <p class="quiet">{EVEN_SENTENCE}</p>}
       {heat.split === null ? null : <p>{splitSentence(heat.split)}</p>}
       {winter === null ? null : <p>{winter}</p>}
       {options.length === 0 ? null : (
         <details>
           <summary>The new roof in every other covering</summary>
           <Table
-            caption="The same boards under each covering, as aged; SRI by ASTM E1980"
+            caption="The same boards under each covering, as aged; SRI by ASTM E1980; Btu per sq ft"
             columns={[
               { head: 'Covering' },
               { head: 'Reflects', kind: 'figure' },
               { head: 'SRI', kind: 'figure' },
               { head: 'Surface', kind: 'figure' },
-              { head: 'Most heat, Btu/h per sq ft', kind: 'figure' },
-              { head: 'In the day, Btu per sq ft', kind: 'figure' },
+              { head: 'Btu a day', kind: 'figure' },
             ]}
-            rows={options.map(({ name, ruledOut, reflects, sri, surface, peak, day }) => ({
-              cells: [ruledOut ? `${name} (out on this roof)` : name, reflects, sri, surface, peak, day],
+            rows={options.map(({ name, ruledOut, reflects, sri, surface, day }) => ({
+              cells: [ruledOut ? `${name} (out on this roof)` : name, reflects, sri, surface, day],
             }))}
           />
         </details>

@@ -85,8 +85,11 @@ export interface HeatRow {
   /** Foam and R of all layers. */
   made: string;
   surface: string;
+  surfaceAt: string;
   peak: string;
+  peakAt: string;
   day: string;
+  /** Empty for a part of the taper. */
   section: string;
 }
 
@@ -94,11 +97,17 @@ const rowOf = (roof: HeatOfRoof): HeatRow => ({
   id: roof.id,
   name: roof.title,
   made: `${roof.foamIn === null ? '' : `${decimalInches(roof.foamIn, 1)} of foam, `}${rValue(roof.layersR)}`,
-  surface: `${degreesF(roof.peakSurfaceF)}, ${clock(roof.peakSurfaceAtH)}`,
-  peak: `${plainNumber(roof.peakBtuPerHrSqFt, 1)}, ${clock(roof.peakHeatAtH)}`,
+  surface: degreesF(roof.peakSurfaceF),
+  surfaceAt: clock(roof.peakSurfaceAtH),
+  peak: plainNumber(roof.peakBtuPerHrSqFt, 1),
+  peakAt: clock(roof.peakHeatAtH),
   day: wholeBtu(roof.dayBtuPerSqFt),
-  section: roundedTo(roof.dayBtu, 100),
+  section: roof.id.startsWith('new-') ? '' : roundedTo(roof.dayBtu, 100),
 });
+
+/** What stands for a roof whose thickness changes. */
+export const EVEN_SENTENCE =
+  'The new roof as a whole is taken at the even thickness that lets through as much as the taper does; that is less than its mean.';
 
 /** Old roof, new roof as a whole, and the new roof where it is thin, mean and thick. */
 export const heatRows = ({ old, new: next, taper }: HeatReport): HeatRow[] =>
@@ -111,7 +120,6 @@ export interface HeatOptionRow {
   reflects: string;
   sri: string;
   surface: string;
-  peak: string;
   day: string;
 }
 
@@ -126,7 +134,6 @@ export const heatOptionRows = ({ options }: HeatReport): HeatOptionRow[] =>
       reflects: percent(roof.reflectance),
       sri: plainNumber(Math.round(roof.sri)),
       surface: degreesF(roof.peakSurfaceF),
-      peak: plainNumber(roof.peakBtuPerHrSqFt, 1),
       day: wholeBtu(roof.dayBtuPerSqFt),
     }));
 
