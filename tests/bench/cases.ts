@@ -2,12 +2,18 @@ import { assessReady, type ReadyRoof, readRoofText } from '../../src/answer.ts';
 import { heightIn } from '../../src/core/geometry/plane.ts';
 import { buildSection, type Section } from '../../src/core/geometry/section.ts';
 import { centroid, signedAreaSqFt } from '../../src/core/geometry/vector.ts';
+import { hotRun } from '../../src/core/heat/days.ts';
+import { newRoof } from '../../src/core/heat/new-roofs.ts';
+import { weatherFor } from '../../src/core/heat/place-weather.ts';
+import { type HeatRoof, roofDay } from '../../src/core/heat/roof-day.ts';
+import { oldLayers, oldSurfaceOf } from '../../src/core/heat/roof-layers.ts';
 import { build } from '../../src/core/layout/build.ts';
 import { buildPlan } from '../../src/core/layout/build-plan.ts';
 import { plansFor, pointsOf } from '../../src/core/layout/candidates.ts';
 import { energyTarget } from '../../src/core/layout/energy-target.ts';
 import { limitsOf } from '../../src/core/layout/limits.ts';
 import { finish, searchLayouts } from '../../src/core/layout/search.ts';
+import type { MembraneId } from '../../src/core/membrane/options.ts';
 import { rainFor } from '../../src/core/outlets/rain.ts';
 import { existingReport } from '../../src/core/report/existing.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
@@ -143,4 +149,23 @@ export function searchOf(name: (typeof demoNames)[number]) {
   const site = siteOf(roof, pointsOf(bare, plans));
   const context = { site, limits: limitsOf(site, ruleSet), ruleSet, rain, energy: energyTarget(site, ruleSet) };
   return () => finish(searchLayouts(context, plans)).search;
+}
+
+/** One hot day over eight roofs: demo (a) as it is and under seven other thicknesses and coverings. */
+export function eightRoofs() {
+  const { roof } = readyDemo('back-section');
+  const site = siteOf(roof);
+  const run = hotRun(weatherFor(roof.place).row, true);
+  const covering = (id: MembraneId, foamIn: number) => newRoof(site, id, foamIn, { id, title: id });
+  const roofs: readonly HeatRoof[] = [
+    { layers: oldLayers(site), surface: oldSurfaceOf(site) },
+    covering('tpo', 1),
+    covering('tpo', 3),
+    covering('tpo', 6),
+    covering('epdm-black', 3),
+    covering('sbs-cold', 3),
+    covering('bur-hot', 3),
+    covering('pmma', 8),
+  ];
+  return () => roofs.map((each) => roofDay(each, run));
 }

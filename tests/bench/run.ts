@@ -8,6 +8,7 @@ import {
   drainGrid,
   drainsAndCurbs,
   type EnvelopeCase,
+  eightRoofs,
   meanHeightIn,
   searchOf,
   wholeAnswer,
@@ -161,6 +162,17 @@ function searchLine(): Line {
 const search = searchLine();
 console.log(show(search));
 
+/** One hot clear day over eight roofs, each ending as it began and keeping its energy. */
+function heatLine(): Line {
+  const { result, times } = timed(eightRoofs(), 15, 3);
+  const lost = Math.max(...result.map(({ enteredJ, leftJ }) => Math.abs(enteredJ - leftJ) / Math.abs(leftJ)));
+  const hot = result.every(({ faceC }) => Math.max(...faceC) > 35);
+  const wrong = result.length === 8 && lost < 1e-3 && hot ? null : `${result.length} roofs, ${lost} of the heat lost`;
+  return { what: 'hot day over eight roofs', times, allowedMs: 150, wrong };
+}
+const heat = heatLine();
+console.log(show(heat));
+
 /** Pond kernel beside a plain grid flood on as many cells; triangulation and adjacency apart. */
 function pondLines(side: number): { lines: Line[]; ratio: number } {
   const z = roughHeights(side);
@@ -206,7 +218,7 @@ console.log(
   )}`,
 );
 
-const wrong = [...roofs, ...drains, ...curbs, ...mixed, search, ...ponds.flatMap(({ lines }) => lines)].filter(
+const wrong = [...roofs, ...drains, ...curbs, ...mixed, search, heat, ...ponds.flatMap(({ lines }) => lines)].filter(
   (line) => line.wrong !== null,
 );
 process.exitCode = wrong.length === 0 ? 0 : 1;
