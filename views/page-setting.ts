@@ -11,6 +11,9 @@ export interface PageLinks {
   /** What is carried onto the roof to measure it. */
   survey: string;
   edit: string;
+  /** Where findings are noted, and the address that their photos stand under. */
+  findings: string;
+  photos: string;
   /** Where readings at the marks of the survey are typed in. */
   readings: string;
   file: string;
@@ -41,6 +44,8 @@ export function roofLinks(id: string): PageLinks {
     rules: `${roof}/rules`,
     survey: `${roof}/survey`,
     edit: `${roof}/edit`,
+    findings: `${roof}/edit/findings`,
+    photos: `${roof}/photos`,
     readings: `${roof}/edit/readings`,
     file: `${roof}/file`,
     asBuilt: `${roof}/as-built`,

@@ -15,6 +15,7 @@ import { desk, respond, type Status, settingOf } from './respond.tsx';
 import { asBuiltRoutes } from './routes/as-built.tsx';
 import { editRoutes } from './routes/edit.tsx';
 import { fileRoutes } from './routes/files.ts';
+import { bringsPhoto, findingRoutes } from './routes/findings.tsx';
 import { paperRoutes } from './routes/papers.tsx';
 import { startRoutes } from './routes/start.tsx';
 import { surveyRoutes } from './routes/survey.tsx';
@@ -38,6 +39,11 @@ export function createApp({
   const app = new Hono();
   const shop: Shop = { store, answers: new Answers() };
 
+  // A photo is shown and nothing else: whatever a viewer takes it for, it may load and run nothing.
+  app.use('/roofs/:id/photos/:photo', async (c, next) => {
+    await next();
+    c.res.headers.set('Content-Security-Policy', "default-src 'none'; sandbox; frame-ancestors 'none'");
+  });
   app.use(
     secureHeaders({
       contentSecurityPolicy: {
@@ -54,20 +60,20 @@ export function createApp({
     }),
   );
   app.use(csrf());
-  app.use(
-    bodyLimit({
-      maxSize: LARGEST_BYTES,
-      onError: (c) =>
-        respond(c, {
-          status: 413,
-          page: () => plain('Too large', 'A roof file may have at most 10 MB: send one section per file.'),
-        }),
-    }),
-  );
+  const ordinary = bodyLimit({
+    maxSize: LARGEST_BYTES,
+    onError: (c) =>
+      respond(c, {
+        status: 413,
+        page: () => plain('Too large', 'A roof file may have at most 10 MB: send one section per file.'),
+      }),
+  });
+  app.use((c, next) => (bringsPhoto(c.req) ? next() : ordinary(c, next)));
 
   assetRoutes(app);
   startRoutes(app, shop);
   surveyRoutes(app, shop);
+  findingRoutes(app, shop);
   editRoutes(app, shop);
   asBuiltRoutes(app, shop);
   fileRoutes(app, shop);

@@ -2,7 +2,9 @@ import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'libsql';
 import type { AsBuiltReading } from '../core/layout/as-built.ts';
+import type { Photo, PhotoType } from '../photos/photo.ts';
 import { demoRoofs } from './demo-roofs.ts';
+import { photoStore } from './photo-store.ts';
 import { migrate } from './tables.ts';
 
 /** A roof as it is kept. `text` is the last roof file that could be read, exactly as it was typed or sent. */
@@ -58,7 +60,20 @@ export interface Store {
   addReadings(id: string, layoutId: string, typed: Record<string, string>, read: readonly AsBuiltReading[]): void;
   /** The last heights typed for a layout; the earlier ones stay in the file. */
   readingsOf(id: string, layoutId: string): SavedReadings | null;
+  /** Keeps a photo beside a roof. @returns its id, which is the same for the same picture */
+  addPhoto(id: string, photo: Photo): string;
+  /** A photo of a roof that is on the list. */
+  photoOf(id: string, photoId: string): StoredPhoto | null;
+  /** Ids of all photos kept beside a roof, the oldest first. */
+  photosOf(id: string): string[];
+  /** Throws the picture away. */
+  dropPhoto(id: string, photoId: string): void;
   close(): void;
+}
+
+export interface StoredPhoto {
+  type: PhotoType;
+  bytes: Uint8Array;
 }
 
 export interface StoreOptions {
@@ -176,6 +191,7 @@ export function openStore({ file, now = () => new Date().toISOString() }: StoreO
       if (row === undefined) return null;
       return { typed: JSON.parse(row.typed), read: JSON.parse(row.read), saved: row.saved };
     },
+    ...photoStore(db, now),
     close: () => {
       db.close();
     },

@@ -1,3 +1,4 @@
+import { Photos } from '../parts/photos.tsx';
 import type { BoxView, GroupView } from './form-view.ts';
 
 const describedBy = ({ id, hint, understood, problems }: BoxView): string | undefined => {
@@ -92,6 +93,14 @@ function GroupBody({ view }: { view: GroupView }) {
       {view.groups.map((group) => (
         <Group view={group} />
       ))}
+      {view.photos === undefined ? null : (
+        <div class="photo-row">
+          <Photos photos={view.photos.list} />
+          <button type="submit" name="next" value={view.photos.next} class="small">
+            {view.photos.words}
+          </button>
+        </div>
+      )}
       {view.removeName === null ? null : (
         <label class="remove">
           <input type="checkbox" name={view.removeName} value="yes" /> take this entry out

@@ -1,3 +1,5 @@
+import type { PhotoLink } from '../parts/photos.tsx';
+
 /** One box of a form, ready to print. Its id is its place in the roof file (or the name of the answer). */
 export interface BoxView {
   id: string;
@@ -35,6 +37,8 @@ export interface GroupView {
   grid: 'free' | 'pairs';
   folds: readonly FoldView[];
   groups: readonly GroupView[];
+  /** Photos of the entry, and the button that keeps the form and leads to them. */
+  photos?: { list: readonly PhotoLink[]; next: string; words: string };
 }
 
 /** A problem with the link to its box; the same sentence stands beside the box. */

@@ -28,6 +28,10 @@ export const formsCss = `
 .desk ul.problem{padding-left:1.2rem}
 .desk ul.problem::before{content:none}
 .desk .wrong input,.desk .wrong select,.desk .wrong textarea,.desk [aria-invalid=true]{border:2px solid var(--stop)}
+.desk .photo-row{display:flex;flex-wrap:wrap;gap:.6rem;align-items:center;margin-top:.6rem}
+.desk button.small{padding:.2rem .7rem;background:var(--paper);color:var(--ink)}
+.photo-list{list-style:none;padding:0;display:grid;gap:1rem;grid-template-columns:repeat(auto-fill,minmax(min(14rem,100%),1fr))}
+.photo-list img{width:100%;height:auto;max-height:18rem;object-fit:contain;background:var(--sheet);border:1px solid var(--rule)}
 .desk .remove{display:flex;gap:.4rem;align-items:center;margin-top:.6rem;font:.85rem/1.4 var(--sans)}
 .problem-summary{border:2px solid var(--stop);padding:.4rem 1rem;margin:1rem 0;max-width:60rem}
 .problem-summary h2,.desk .notes h2{border:0;margin:.3rem 0;padding:0;font-size:1.05rem}

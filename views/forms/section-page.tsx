@@ -1,3 +1,4 @@
+import type { Child } from 'hono/jsx';
 import { Group } from './box.tsx';
 import { EditFrame, type EditFrameProps } from './edit-frame.tsx';
 import type { GroupView, ProblemView } from './form-view.ts';
@@ -11,6 +12,8 @@ export interface SectionPageProps extends EditFrameProps {
   problems: readonly ProblemView[];
   /** Said after the form was kept. */
   saved: string | null;
+  /** What stands under the form. */
+  after?: Child;
   /** What the six first answers left open and was put in until it is measured. */
   supposed: readonly Supposition[];
 }
@@ -64,6 +67,7 @@ export function SectionPage(props: SectionPageProps) {
     <EditFrame roof={roof} links={links} plan={plan} title={title} lead={lead}>
       <Supposed supposed={supposed} />
       <SectionForm {...props} />
+      {props.after ?? null}
     </EditFrame>
   );
 }

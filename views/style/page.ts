@@ -63,6 +63,8 @@ tr[data-place]:hover{background:var(--grey-0)}
 tr.chosen{background:var(--grey-0)}
 .blank-cell{min-width:4.5rem;border-bottom:1px solid var(--ink)}
 .why{display:block;color:var(--soft);font-weight:400}
+.photos{display:flex;flex-wrap:wrap;gap:.4rem;margin-top:.3rem}
+.photos img{display:block;height:6rem;width:auto;max-width:9rem;object-fit:cover;border:1px solid var(--rule)}
 cite.why{font-style:italic;font-size:.92em}
 .line{display:block}
 .ladder{max-width:38rem}

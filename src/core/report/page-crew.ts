@@ -1,9 +1,10 @@
 import { crewChecks } from '../../../reference/crew-checks.ts';
 import type { Cited } from '../../../reference/sources.ts';
-import { feetInches, inches, plainNumber } from '../../units/print.ts';
+import { feetInches, inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { stepReachFt, stepSlopeInPerFt } from '../layout/joint-step.ts';
 import { boardFeet, slopeFigure } from './page-figures.ts';
+import { repairFigures } from './page-scope.ts';
 import type { Assessment, Caution, Layout, SourceNote, WorkPart } from './types.ts';
 import { areaWords, listed } from './words.ts';
 
@@ -93,16 +94,10 @@ function dayEndStep({ workParts = [] }: Layout): WorkStep | null {
 
 /** Repairs that the inspection asks for, where the old roof stays. */
 const repairSteps = ({ scope }: Assessment): WorkStep[] =>
-  (scope?.repairs ?? []).map(({ title, lines, figures }) => ({
-    title: `Repair: ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+  (scope?.repairs ?? []).map((work) => ({
+    title: `Repair: ${work.title.charAt(0).toLowerCase()}${work.title.slice(1)}`,
     hold: false,
-    lines: [
-      ...lines,
-      ...figures.map(
-        ({ name, value, unit, assumed }) =>
-          `${plainNumber(value, 1)} ${unit} ${name}${assumed === null ? '' : ` (taken for now: ${assumed})`}`,
-      ),
-    ],
+    lines: [...work.lines, ...repairFigures(work)],
   }));
 
 /** The order of work, with the points where everybody waits. */

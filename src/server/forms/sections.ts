@@ -309,16 +309,30 @@ const today: SectionSpec = {
         field('outline', 'Its outline (feet)', { kind: 'ring' }),
       ],
     },
+  ],
+};
+
+const findings: SectionSpec = {
+  slug: 'findings',
+  title: 'What was found',
+  lead: 'Everything that was seen on the roof, at its eaves and from below. Each finding stands with its number on the plan.',
+  groups: [
     {
       at: 'findings',
-      title: 'What else was found',
+      title: 'Findings',
+      note: 'A spot, a stretch of an edge, or an area: only one of them. Nothing where nobody noted the place.',
       list: { what: 'finding', blank: 1 },
       fields: [
         choice('kind', 'What', choices.findingKinds, 'choose one'),
-        point('at', 'Where'),
-        side('side', 'or along the side'),
-        ...folded('Along the side', fromTo),
         choice('severity', 'How bad', choices.severities),
+        choice('foundBy', 'How it was found', choices.foundByKinds),
+        point('at', 'Spot'),
+        ...folded('Along an edge', [side('side', 'Side'), ...fromTo]),
+        ...folded('Over an area', [
+          field('outline', 'Its outline (feet)', { kind: 'ring' }, 'size at its lower left corner: 4 x 4 at 9, 13'),
+          measure('areaSqFt', 'or how much, without an outline', 'area'),
+        ]),
+        measure('sizeIn', 'Size that tells most', 'thickness', 'how far a flashing stands off, how wide a split is'),
         text('note', 'Note'),
       ],
     },
@@ -359,6 +373,7 @@ const buildUp: SectionSpec = {
       title: 'Insulation',
       fields: [
         measure('targetR', 'R to reach', 'rValue'),
+        measure('baseIn', 'Flat layer under the taper', 'thickness', 'nothing: none; the answer says which layer would reach the R'),
         yesNo('keepExisting', 'Keep the old insulation?'),
         ...folded('Insulation below the deck', [
           choice('below.kind', 'What lies below the deck', choices.belowInsulationKinds),
@@ -472,6 +487,12 @@ const boards: SectionSpec = {
         ),
       ],
     },
+    {
+      at: 'boards',
+      title: 'Sumps at drains',
+      note: 'Four steeper planes about a drain, sunk into the flat layer under the taper.',
+      fields: [measure('sumpFt', 'Side of a sump', 'length', 'nothing: 4 where there is room; 0: none')],
+    },
   ],
 };
 
@@ -535,6 +556,7 @@ export const sections: readonly SectionSpec[] = [
   curbsAndPipes,
   outlets,
   today,
+  findings,
   buildUp,
   boards,
   adjoining,
