@@ -112,7 +112,7 @@ function balanceOf(layers: readonly RoofLayer[], winter: Winter, excessPa: numbe
     months: plain.months.map(({ month, waterGPerM2 }) => ({ month, gPerM2: waterGPerM2 })),
     withRetarder: { peakGPerM2: sealed.peakGPerM2, leftGPerM2: sealed.leftGPerM2 },
   };
-  return { plain, report };
+  return { plain, sealed, report };
 }
 
 /**
@@ -183,6 +183,7 @@ export function moistureReport({ site, layout, energy }: MoistureInput): Moistur
       excessPa: room?.excessPa ?? 0,
       climateZone,
       balance: balance?.plain ?? null,
+      sealed: balance?.sealed ?? null,
     }),
     venting: ventingOf(riseFt, below.kind),
     constraints,

@@ -11,6 +11,8 @@ export interface RetarderInput {
   excessPa: number;
   climateZone: string | null;
   balance: YearBalance | null;
+  /** The same with a retarder on the deck. */
+  sealed: YearBalance | null;
 }
 
 const AIR =
@@ -25,7 +27,7 @@ export const considerRetarder = (januaryF: number, humidityPct: number): boolean
 
 /** Whether a vapor retarder goes on the deck. Water that would gather from year to year decides before any rule. */
 export function retarderAdvice(input: RetarderInput): MoistureReport['retarder'] {
-  const { januaryF, humidityPct, excessPa, climateZone, balance } = input;
+  const { januaryF, humidityPct, excessPa, climateZone, balance, sealed } = input;
   const trigger = sourceNote(retarderTrigger);
   if (januaryF === null)
     return {
@@ -37,7 +39,7 @@ export function retarderAdvice(input: RetarderInput): MoistureReport['retarder']
   if (balance !== null && balance.leftGPerM2 > 1)
     return {
       advice: 'yes',
-      text: `Put a vapor retarder on the deck: without one more water gathers each winter than dries in summer. ${AIR}`,
+      text: `Put a vapor retarder on the deck: without one more water gathers each winter than dries in summer.${(sealed?.leftGPerM2 ?? 0) > 1 ? ' Even with one it dries slowly: have the roof designed, and the rooms aired.' : ''} ${AIR}`,
       source: practice,
     };
   if (balance !== null && balance.peakGPerM2 > wetAlarm.gPerM2)

@@ -66,7 +66,11 @@ const sameZone = (row: WinterClimateRow, climateZone: string): boolean =>
 /**
  * The winter of a roof's place: of its town where it is listed, else of the coldest listed place of its climate zone.
  */
-export function winterFor({ city, state, climateZone }: Roof['place']): WinterReading {
+export function winterFor({
+  city,
+  state,
+  climateZone,
+}: Pick<Roof['place'], 'city' | 'state' | 'climateZone'>): WinterReading {
   const zone = climateZone?.trim().toUpperCase() ?? null;
   const match = findTown(rows, city, state);
   if (match.kind === 'listed') {
