@@ -41,7 +41,7 @@ test('a database of version 1 is brought up to now with all its roofs', () => {
   const file = join(folder, 'old.sqlite');
   openStore({ file }).close();
   const old = new Database(file);
-  old.exec('ALTER TABLE roofs DROP COLUMN deleted; PRAGMA user_version = 1;');
+  old.exec('ALTER TABLE roofs DROP COLUMN deleted; DROP TABLE photos; PRAGMA user_version = 1;');
   old.close();
   const store = openStore({ file });
   expect(store.list()).toHaveLength(3);
