@@ -23,7 +23,7 @@ function boardsAssumed(facts: RoofFacts): Assumption[] {
   if (boardsIn <= 0 || facts.given.covering === 'spray-foam') return [];
   return [
     {
-      path: 'existing.buildUpIn',
+      path: 'covering.layers',
       value: `${decimalInches(boardsIn, 1)} of old boards at R-${oldBoards.rPerIn} per in`,
       because:
         'what lies under the old covering was not seen: boards of perlite or wood fiber stand between none and foam',

@@ -90,7 +90,7 @@ describe('heat of a whole roof', () => {
   });
 
   it('lists color and old boards as assumed, and the weather where the town is not in the table', () => {
-    expect(heat.assumed.map(({ path }) => path)).toEqual(['covering.kind', 'existing.buildUpIn']);
+    expect(heat.assumed.map(({ path }) => path)).toEqual(['covering.kind', 'covering.layers']);
     const elsewhere = heatOf({ place: { ...roof.place, city: 'Alder Bend', state: null, climateZone: '6A' } });
     expect(elsewhere.assumed[0]).toMatchObject({ path: 'place.city', value: 'weather of Minneapolis, MN' });
     expect(elsewhere.day.town).toBe('Minneapolis, MN');
