@@ -131,6 +131,16 @@ export const leastPiece = {
   grade: 'practice',
 } as const satisfies Cited & { diameterIn: number };
 
+/** A sump at a drain: how large, how steep against its field, and what is left at the drain. */
+export const sumpRule = {
+  sideFt: 4,
+  timesField: 2,
+  leastAtDrainIn: 1,
+  source: 'practice',
+  at: 'tapered sumps at drains; an inch at the low point as energy codes ask',
+  grade: 'practice',
+} as const satisfies Cited & { sideFt: number; timesField: number; leastAtDrainIn: number };
+
 export interface FlatStock extends Cited {
   thicknessIn: number;
   lengthFt: number;

@@ -262,6 +262,8 @@ export interface BoardStock {
   strips: readonly StripBoard[] | null;
   /** A piece that holds no circle of this diameter is cut from an offcut beside it. */
   leastPieceIn: number | null;
+  /** Side of the sump at every drain; 0 = none is wanted, null = that of common practice where there is room for it. */
+  sumpFt: number | null;
 }
 
 export type CoveringKind =
@@ -409,6 +411,8 @@ export interface Roof {
     keepExisting: boolean | null;
     /** null = nothing is said about it. */
     below: BelowInsulation | null;
+    /** Flat layer under the taper that is asked for; null = none. */
+    baseIn: number | null;
     /** Flat boards over the whole deck in place of a taper. */
     flatIn: number | null;
     flatRPerIn: number | null;

@@ -84,6 +84,20 @@ function readStrip(raw: NonNullable<RawBoards['strips']>[number], path: string, 
   return null;
 }
 
+/** Largest sump that is laid about one drain. */
+const LARGEST_SUMP_FT = 16;
+
+function readSump(raw: RawBoards, path: string, log: InputLog): number | null {
+  const read = new PartReader(raw, path, log);
+  const sumpFt = read.measure('sumpFt', 'length');
+  if (sumpFt === null || sumpFt === 0 || (sumpFt >= 2 && sumpFt <= LARGEST_SUMP_FT)) return sumpFt;
+  log.problem(read.within('sumpFt'), 'range', `a sump is not ${sumpFt} ft wide.`, {
+    got: String(sumpFt),
+    instead: '4, 8, or 0 for none',
+  });
+  return null;
+}
+
 /** The boards of a supplier; null in a part that is not given or whose list is empty (all its rows taken out). */
 export function readBoards(raw: RawBoards, path: string, log: InputLog): BoardStock {
   const list = <R, T>(
@@ -100,6 +114,7 @@ export function readBoards(raw: RawBoards, path: string, log: InputLog): BoardSt
     flat: list('flat', raw.flat, readFlat),
     strips: list('strips', raw.strips, readStrip),
     leastPieceIn: new PartReader(raw, path, log).measure('leastPieceIn', 'thickness'),
+    sumpFt: readSump(raw, path, log),
   };
 }
 

@@ -119,6 +119,7 @@ export function readInsulation(raw: RawInsulation, path: string, log: InputLog):
     targetR: readAs(raw.targetR, 'rValue', under(path, 'targetR'), log),
     keepExisting: raw.keepExisting ?? null,
     below: raw.below ? readBelowInsulation(raw.below, under(path, 'below'), log) : null,
+    baseIn: readAs(raw.baseIn, 'thickness', under(path, 'baseIn'), log),
     flatIn: readAs(raw.flatIn, 'thickness', under(path, 'flatIn'), log),
     flatRPerIn: raw.flatRPerIn ?? null,
   };

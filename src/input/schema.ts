@@ -283,6 +283,7 @@ export const insulationSchema = group({
   targetR: m.rValue.nullish(),
   keepExisting: yesNo.nullish(),
   below: belowInsulationSchema.nullish(),
+  baseIn: m.thickness.nullish().describe('Flat layer under the taper, where one is wanted.'),
   flatIn: m.thickness.nullish().describe('Flat boards over the whole deck in place of a taper.'),
   flatRPerIn: z
     .number({ error: 'R per inch of the flat boards: 5.7' })
@@ -336,6 +337,11 @@ export const boardsSchema = group({
     .nullish()
     .describe('Tapered edge strips that start at nothing.'),
   leastPieceIn: m.thickness.nullish().describe('Smaller pieces are cut from an offcut beside them; not given: 4 in.'),
+  sumpFt: m.length
+    .nullish()
+    .describe(
+      'Side of the sump at every drain; 0 = none; not given: 4 ft where a flat layer under the taper has room for it.',
+    ),
 }).describe('Boards the supplier has.');
 
 export const slopeRuleSchema = group({

@@ -220,6 +220,7 @@ const cutBoards = catalogueOf({
     flat: null,
     strips: null,
     leastPieceIn: null,
+    sumpFt: null,
   },
 });
 function wedgeOf(sideFt: number) {

@@ -107,7 +107,7 @@ describe('structure', () => {
 
 describe('heights', () => {
   it('a sill 10 in up leaves a rise of 1 in and a run of 4 ft at 1/4', () => {
-    expect(longestRunFt(10 - 8, 0.25)).toBe(4);
+    expect(longestRunFt(10 - 8, 0.25, 0.5)).toBe(4);
   });
 
   it('a low door asks for more outlets, with the run that fits', () => {

@@ -46,7 +46,7 @@ function tiled(outline: Ring, starts: TaperOutlet[], catalogue: Catalogue = trad
   return tile({ patches, catalogue, baseIn: 0, ...startsForTiling(starts) });
 }
 const supplier = (boards: Partial<Parameters<typeof catalogueOf>[0]['boards']>): Catalogue =>
-  catalogueOf({ boards: { groups: null, flat: null, strips: null, leastPieceIn: null, ...boards } });
+  catalogueOf({ boards: { groups: null, flat: null, strips: null, leastPieceIn: null, sumpFt: null, ...boards } });
 
 describe('rows that start inside a board', () => {
   test('behind the inside corner of an L: the upper 2 ft of a 0.5-1.5 board on 4 in of fill', () => {

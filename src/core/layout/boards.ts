@@ -2,8 +2,9 @@ import { area, slopeInWords } from '../../units/print.ts';
 import type { Plane } from '../geometry/plane.ts';
 import type { BoardWork, Rejection } from '../report/types.ts';
 import type { Point } from '../roof.ts';
+import type { Sump } from '../taper/sump.ts';
 import type { Built } from './build.ts';
-import type { Catalogue } from './catalogue.ts';
+import { type Catalogue, startEdgeIn } from './catalogue.ts';
 import { layersOfPlane } from './layers.ts';
 import { type TileJob, type Tiling, tile } from './tiling.ts';
 
@@ -23,8 +24,24 @@ export function startsForTiling(starts: Built['starts']): Pick<TileJob, 'axisOf'
 }
 
 /** The boards of a built plan. */
-export const boardsOf = ({ thickness, starts, baseIn }: Built, catalogue: Catalogue): Tiling =>
-  tile({ patches: thickness, catalogue, baseIn, ...startsForTiling(starts) });
+export const boardsOf = ({ thickness, starts, sumps, baseIn }: Built, catalogue: Catalogue): Tiling =>
+  tile({
+    patches: thickness,
+    catalogue,
+    baseIn,
+    ...startsForTiling(starts),
+    underIn: underSumps(sumps, catalogue, baseIn),
+  });
+
+/** Flat stock under a plane: the base, or what a sump leaves of it. */
+function underSumps(sumps: readonly Sump[], catalogue: Catalogue, baseIn: number): TileJob['underIn'] {
+  const byOutlet = new Map(sumps.map((sump) => [sump.outlet, sump]));
+  return (outlet, { gx, gy }) => {
+    const sump = byOutlet.get(outlet);
+    if (sump === undefined || Math.abs(Math.hypot(gx, gy) - sump.riseInPerFt) > 1e-6) return baseIn;
+    return sump.levelIn - (startEdgeIn(catalogue, sump.riseInPerFt) ?? 0);
+  };
+}
 
 /** Less than this is trimmed in place. */
 const SCRAP_SQ_FT = 0.1;

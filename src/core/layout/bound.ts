@@ -99,7 +99,8 @@ export function boundOf(site: Site, built: Built): Layout['bound'] {
     pathSlopeInPerFt: least,
     boardFt: own.boardFt,
     errorBoardFt: own.errorBoardFt,
-    ratio: builtBoardFt(built) / own.boardFt,
+    // Sumps lie below the surface that the outlets' levels and the slope of the way ask for.
+    ratio: (builtBoardFt(built) + built.sumpBoardFt) / own.boardFt,
     strictConeBoardFt:
       face === null || face <= least ? own.boardFt : strictBoardFt(site, built, own.boardFt, least, face),
   };

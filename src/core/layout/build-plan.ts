@@ -12,6 +12,9 @@ const STEEPEST_IN_PER_FT = 0.5;
 /** Slopes that the supplier's boards have. */
 export const slopesOf = (site: Site): readonly number[] => catalogueOf(site.roof).slopesInPerFt;
 
+/** Flat layer under the taper that is asked for. */
+export const baseOf = (site: Site): number => site.roof.insulation.baseIn ?? 0;
+
 /** Catalogue slopes that could reach the rule on this ground, gentlest first. */
 export function slopesFor(
   site: Site,
@@ -38,11 +41,11 @@ function gentlest(
   let last: Built | null = null;
   for (const slope of slopesFor(site, ground.patches)) {
     if (slope > steepest + 1e-9) break;
-    const built = build(site, plan, slope, 0, ground);
+    const built = build(site, plan, slope, baseOf(site), ground);
     if (waterRejection(site, built) === null) return { built, passes: true };
     if (last === null || Math.abs(slope - rule) <= Math.abs(last.slopeInPerFt - rule)) last = built;
   }
-  return { built: last ?? build(site, plan, rule, 0, ground), passes: false };
+  return { built: last ?? build(site, plan, rule, baseOf(site), ground), passes: false };
 }
 
 /** The base filled only where the boards alone would not carry the water away. */

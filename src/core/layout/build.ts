@@ -8,8 +8,10 @@ import { meshOf, type SurfaceMesh } from '../surface/mesh.ts';
 import { laidOn, type Patch, raisedBy } from '../surface/patch.ts';
 import { envelope } from '../taper/envelope.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
+import { type Sump, withSumps } from '../taper/sump.ts';
 import { type BoardGround, filledGround } from './ground.ts';
 import { type LayoutPlan, startsOf } from './plan.ts';
+import { sumpsFor } from './sumps.ts';
 import { momentsOf } from './thermal.ts';
 
 /** A plan turned into a surface and judged. */
@@ -20,6 +22,9 @@ export interface Built {
   ground: BoardGround;
   section: Section;
   starts: readonly TaperOutlet[];
+  sumps: readonly Sump[];
+  /** What the sumps take out of the taper. */
+  sumpBoardFt: number;
   /** Thickness of the boards over the ground. */
   thickness: readonly Patch[];
   judgement: Judgement;
@@ -35,7 +40,8 @@ const waysOf = (site: Site, plan: LayoutPlan, mesh: SurfaceMesh): WaysOut =>
 /** Builds the finished surface (ground, boards, cover board) and floods it. */
 export function build(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn: number, ground: BoardGround): Built {
   const starts = startsOf(site, plan, slopeInPerFt, baseIn);
-  const thickness = envelope(site.section, starts);
+  const field = envelope(site.section, starts);
+  const { patches: thickness, made: sumps } = withSumps(field, sumpsFor(site, plan, starts, slopeInPerFt, baseIn));
   const finished = raisedBy(laidOn(ground.patches, thickness), coverBoard.thicknessIn);
   const points = starts.flatMap((start) => (start.kind === 'point' ? [start.at] : []));
   const mesh = meshOf(finished, points);
@@ -47,6 +53,8 @@ export function build(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn
     ground,
     section: site.section,
     starts,
+    sumps,
+    sumpBoardFt: sumps.length === 0 ? 0 : momentsOf(field).boardFt - momentsOf(thickness).boardFt,
     thickness,
     judgement: judge(mesh, offers, openAt),
   };

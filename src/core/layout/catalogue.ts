@@ -42,7 +42,7 @@ export function catalogueOf({ boards }: Pick<Roof, 'boards'>): Catalogue {
   };
 }
 
-const NOTHING_GIVEN = { groups: null, flat: null, strips: null, leastPieceIn: null };
+const NOTHING_GIVEN = { groups: null, flat: null, strips: null, leastPieceIn: null, sumpFt: null };
 
 /** The boards that are common to the trade. */
 export const tradeCatalogue = catalogueOf({ boards: NOTHING_GIVEN });
@@ -69,3 +69,10 @@ export function featherStrip({ strips }: Pick<Catalogue, 'strips'>, group: Board
 /** The thinnest edge with which boards of a slope can start on the ground, in; null where no such board is made. */
 export const startEdgeIn = (catalogue: Catalogue, slopeInPerFt: number): number | null =>
   groundGroup(catalogue, slopeInPerFt)?.lowEdgesIn[0] ?? null;
+
+/** Low edge of a faced tapered board, in, where the catalogue has no board of the slope. */
+const LOW_EDGE_IN = 0.5;
+
+/** The same where the taper of a slope has to start somewhere, also when the supplier has no such board. */
+export const lowEdgeIn = (catalogue: Catalogue, slopeInPerFt: number): number =>
+  startEdgeIn(catalogue, slopeInPerFt) ?? LOW_EDGE_IN;

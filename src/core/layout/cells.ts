@@ -17,6 +17,8 @@ export interface Tile {
   rings: Convex[];
   areaSqFt: number;
   coveredSqFt: number;
+  /** Flat stock under the layer. */
+  flatIn: number;
   /** Thickness of the layer within the cell. */
   leastIn: number;
   mostIn: number;
@@ -40,7 +42,7 @@ export class Cells {
 
   add(
     part: LayerPart,
-    plane: Plane,
+    { plane, flatIn }: { plane: Plane; flatIn: number },
     group: BoardGroup,
     { kind, band, ring }: Banded,
     column: number,
@@ -51,7 +53,7 @@ export class Cells {
     if (tile === undefined) {
       const { layer, outlet, sheet } = part;
       const none = { areaSqFt: 0, coveredSqFt: 0, leastIn: Infinity, mostIn: -Infinity, stackIn: 0, sliver: false };
-      tile = { kind, group, layer, sheet, outlet, band, rings: [], plane, axis, column, ...none };
+      tile = { kind, group, layer, sheet, outlet, band, rings: [], flatIn, plane, axis, column, ...none };
       this.tiles.set(key, tile);
     }
     const areaSqFt = signedAreaSqFt(ring);

@@ -9,7 +9,7 @@ import type { Curb, Edge, Opening, Point } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import { onSide, type SiteEdge, sideLengthFt, valueAlong } from '../site/edges.ts';
 import { outletPoint, type Site } from '../site/site.ts';
-import { LOW_EDGE_IN } from './plan.ts';
+import { catalogueOf, lowEdgeIn } from './catalogue.ts';
 import { type RunToLimit, runToLimit } from './run-to-limit.ts';
 import { labelLaw } from './thermal.ts';
 
@@ -45,9 +45,13 @@ const liftIn = (site: Site): number => (site.roof.existing.readOn === 'deck' ? 0
 /** Height of a limit above the file's height zero. */
 const topIn = (site: Site, at: Point, heightIn: number): number => site.measured.at(at) + heightIn;
 
+/** Thickness with which the taper starts: the flat layer that is asked for, and the low edge of the boards. */
+const startIn = ({ roof, given }: Site): number =>
+  (roof.insulation.baseIn ?? 0) + lowEdgeIn(catalogueOf(roof), given.faceInPerFt);
+
 /** How far the thinnest taper may run toward a place; not asked of what stands free on the roof. */
 const runOf = (site: Site, kind: Budget['kind'], boardsIn: number): RunToLimit | null =>
-  kind === 'pipe' || kind === 'overflow' ? null : runToLimit(boardsIn, LOW_EDGE_IN, site.given.faceInPerFt);
+  kind === 'pipe' || kind === 'overflow' ? null : runToLimit(boardsIn, startIn(site), site.given.faceInPerFt);
 
 function finished(site: Site, draft: Draft): Limit {
   const lift = liftIn(site);

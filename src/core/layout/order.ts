@@ -42,8 +42,8 @@ function onBoard({ rings, plane, band, axis, group }: Tile): Point[][] {
   return outlinesOf(rings).map((outline) => outline.map((p): Point => [up(p), level(p)]));
 }
 
-function boardLine(tiles: readonly Tile[], catalogue: Catalogue, baseIn: number): BoardLine {
-  const { band, group, layer } = tiles[0];
+function boardLine(tiles: readonly Tile[], catalogue: Catalogue): BoardLine {
+  const { band, group, layer, flatIn: ground } = tiles[0];
   const { runFt, widthFt, slopeInPerFt } = group;
   const boardSqFt = runFt * widthFt;
   const laid = tiles.filter(({ sliver }) => !sliver);
@@ -54,7 +54,6 @@ function boardLine(tiles: readonly Tile[], catalogue: Catalogue, baseIn: number)
   const short = sliverSqFt - (laid.length * boardSqFt - laidSqFt);
   const boards = laid.length + (short > SCRAP_SQ_FT ? whole(short / boardSqFt) : 0);
   const cut = laid.filter(isCut);
-  const ground = layer === 0 ? baseIn : 0;
   return {
     layer,
     lowIn: band.boardLowIn,
@@ -80,24 +79,24 @@ function boardLine(tiles: readonly Tile[], catalogue: Catalogue, baseIn: number)
 }
 
 /** One line to each thickness of each layer, with what is bought for it. */
-export function boardLines(tiles: readonly Tile[], catalogue: Catalogue, baseIn: number): BoardLine[] {
+export function boardLines(tiles: readonly Tile[], catalogue: Catalogue): BoardLine[] {
   const boards = tiles.filter(({ kind }) => kind === 'board');
-  return grouped(boards, ({ layer, group, band }) => `${layer}|${group.slopeInPerFt}|${band.index}`)
+  return grouped(boards, ({ layer, group, band, flatIn }) => `${layer}|${group.slopeInPerFt}|${band.index}|${flatIn}`)
     .sort(([a], [b]) => a.layer - b.layer || a.group.slopeInPerFt - b.group.slopeInPerFt || a.band.index - b.band.index)
-    .map((own) => boardLine(own, catalogue, baseIn))
+    .map((own) => boardLine(own, catalogue))
     .filter(({ boards }) => boards > 0);
 }
 
 /** Flat stock under the bands, per layer thickness, by area. */
-export function fillLines(tiles: readonly Tile[], catalogue: Catalogue, baseIn: number): FillLine[] {
+export function fillLines(tiles: readonly Tile[], catalogue: Catalogue): FillLine[] {
   const byThickness = new Map<number, number>();
   const add = (fillIn: number, areaSqFt: number): void => {
     for (const thicknessIn of layersOf(catalogue, fillIn) ?? [])
       byThickness.set(thicknessIn, (byThickness.get(thicknessIn) ?? 0) + areaSqFt);
   };
-  for (const own of grouped(tiles, ({ band, layer }) => `${layer === 0}|${band.fillIn}`)) {
+  for (const own of grouped(tiles, ({ band, flatIn }) => `${flatIn}|${band.fillIn}`)) {
     const areaSqFt = own.reduce((sum, tile) => sum + tile.areaSqFt, 0);
-    if (own[0].layer === 0) add(baseIn, areaSqFt);
+    add(own[0].flatIn, areaSqFt);
     add(own[0].band.fillIn, areaSqFt);
   }
   return [...byThickness]
@@ -133,11 +132,11 @@ function levelSideFt({ rings, plane }: Tile, thicknessIn: number): number {
   return sumFt;
 }
 
-function ripLines(tiles: readonly Tile[], baseIn: number): RipLine[] {
+function ripLines(tiles: readonly Tile[]): RipLine[] {
   const start = new Map<number, number>();
   for (const { sheet, leastIn } of tiles) start.set(sheet, Math.min(leastIn, start.get(sheet) ?? leastIn));
   const ripped = tiles.flatMap((tile) => {
-    const { band, kind, sliver, layer, group, sheet } = tile;
+    const { band, kind, sliver, flatIn, group, sheet } = tile;
     // Behind an inside corner a plane starts in a point: there is no level side, but no lower part either.
     const isFirst = tile.leastIn < (start.get(sheet) ?? 0) + SAME_IN;
     if (kind !== 'board' || sliver) return [];
@@ -147,7 +146,7 @@ function ripLines(tiles: readonly Tile[], baseIn: number): RipLine[] {
     const high = toIn < band.boardHighIn - SAME_IN && levelSideFt(tile, tile.mostIn) > LEAST_RIP_FT;
     if (!low && !high) return [];
     const part: RipLine['part'] = low && high ? 'middle' : low ? 'upper' : 'lower';
-    const mark = markOf(band.boardLowIn, band.boardHighIn, band.fillIn + (layer === 0 ? baseIn : 0));
+    const mark = markOf(band.boardLowIn, band.boardHighIn, band.fillIn + flatIn);
     return [{ mark, part, fromIn, toIn, useFt: (toIn - fromIn) / group.slopeInPerFt }];
   });
   return grouped(ripped, ({ mark, fromIn, toIn }) => `${mark}|${fromIn.toFixed(2)}|${toIn.toFixed(2)}`).map((own) => ({
@@ -161,14 +160,13 @@ export function boardWork(
   tiles: readonly Tile[],
   lines: readonly BoardLine[],
   unmade: readonly UnmadePlane[],
-  baseIn: number,
 ): BoardWork {
   const total = (of: (line: BoardLine) => number): number => lines.reduce((sum, line) => sum + of(line), 0);
   const [net, taken] = [total((line) => line.net), total(({ boards }) => boards)];
   const widths = lines.map(({ widthFt }) => widthFt);
   return {
     strips: stripLines(tiles),
-    rips: ripLines(tiles, baseIn),
+    rips: ripLines(tiles),
     unmade,
     net,
     taken,

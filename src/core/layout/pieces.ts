@@ -39,15 +39,10 @@ export function outlinesOf(rings: readonly Convex[]): readonly Ring[] {
 }
 
 /** The pieces of one cell; the cell is marked where all of them are too small to be laid as boards. */
-export function piecesOf(
-  cell: Tile,
-  { leastPieceIn }: Catalogue,
-  baseIn: number,
-  markOfBand: MarkOfBand,
-): BoardPiece[] {
+export function piecesOf(cell: Tile, { leastPieceIn }: Catalogue, markOfBand: MarkOfBand): BoardPiece[] {
   const { kind, layer, band, rings, group, coveredSqFt, stackIn } = cell;
   const { boardLowIn: lowIn, boardHighIn: highIn } = band;
-  const fillIn = layer === 0 ? band.fillIn + baseIn : band.fillIn;
+  const fillIn = band.fillIn + cell.flatIn;
   const outlines = outlinesOf(rings);
   const fromIn = Math.max(lowIn, cell.leastIn - band.fillIn);
   const toIn = Math.min(highIn, cell.mostIn - band.fillIn);

@@ -5,11 +5,8 @@ import type { SiteEdge } from '../site/edges.ts';
 import { outletPoint, type Site } from '../site/site.ts';
 import { fourWay } from '../taper/pattern.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
-import { catalogueOf, startEdgeIn } from './catalogue.ts';
+import { catalogueOf, lowEdgeIn } from './catalogue.ts';
 import { fourWayShape, type TaperShape } from './shape.ts';
-
-/** The thinnest edge of a faced tapered board, in, where the catalogue has no board of the slope. */
-export const LOW_EDGE_IN = 0.5;
 
 /** One idea for a taper, before it is built and judged. */
 export interface LayoutPlan {
@@ -70,7 +67,7 @@ export function otherAxes(site: Site): number[] {
 export function startsOf(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn: number): TaperOutlet[] {
   const turn = axisDeg(site);
   const { shape, turnDeg } = plan.form ?? { shape: fourWayShape, turnDeg: 0 };
-  const low = baseIn + (startEdgeIn(catalogueOf(site.roof), slopeInPerFt) ?? LOW_EDGE_IN);
+  const low = baseIn + lowEdgeIn(catalogueOf(site.roof), slopeInPerFt);
   const lift = site.roof.existing.readOn === 'deck' ? 0 : site.given.removedIn;
   const points = plan.outlets
     .filter((outlet) => outlet.role === 'primary' && outlet.working)

@@ -121,6 +121,12 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     greatestThicknessIn: moments.greatestIn,
     volumeBoardFt: moments.boardFt,
     addedPsf,
+    sumps: built.sumps.map(({ outlet, halfFt, riseInPerFt, levelIn }) => ({
+      outlet,
+      sideFt: 2 * halfFt,
+      slopeInPerFt: riseInPerFt,
+      atDrainIn: levelIn,
+    })),
     bound: boundOf(site, built),
     thinnestR: label.thinnestR,
     averageR: label.averageR,

@@ -15,8 +15,11 @@ import { hardSpots, type Sketch, Sketcher } from './sketch.ts';
 /** Candidates that are looked at before a search stops by itself. */
 export const SEARCH_BUDGET = 3000;
 
-/** Flat layers under the taper that are tried, in: half inches as the trade stocks them. */
+/** Flat layers under the taper that are tried where none is asked for, in: half inches as the trade stocks them. */
 const BASES_IN = [0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4];
+
+const basesOf = ({ roof }: Site): readonly number[] =>
+  roof.insulation.baseIn === null ? BASES_IN : [roof.insulation.baseIn];
 
 /** With more outlets than this the ways are short and forms differ little: fewer of them are tried. */
 const MANY_OUTLETS = 8;
@@ -40,7 +43,7 @@ function gentlerVariant({ site, limits }: LayoutContext, built: Built): Built | 
     id: `${built.plan.id}-gentler`,
     why: 'Thinner at the tight spot; only where the building office accepts less slope for a re-roof that drains.',
   };
-  return build(site, plan, next, 0, built.ground);
+  return build(site, plan, next, built.baseIn, built.ground);
 }
 
 const turnWords = (turnDeg: number): string =>
@@ -76,7 +79,7 @@ function* sketchesOf({ site, limits }: LayoutContext, base: Built): Generator<Sk
     const sketcher = new Sketcher(site, inForm(base.plan, shape, turnDeg), base.ground, spots);
     for (const slope of fields) {
       if (!shape.boardShares.every((share) => has(share * slope))) continue;
-      for (const baseIn of BASES_IN) {
+      for (const baseIn of basesOf(site)) {
         const sketch = sketcher.at(slope, baseIn);
         if (sketch !== null) yield sketch;
       }
@@ -174,9 +177,9 @@ export function* searchLayouts(
     }
   }
   const levellingOf = ({ plan }: Sketch): number => grounds.get(groundKey(plan))?.ground.levellingBoardFt ?? 0;
-  const known = new Set(bases.map(({ plan, slopeInPerFt }) => `${plan.id} ${slopeInPerFt}`));
+  const known = new Set(bases.map(({ plan, slopeInPerFt, baseIn }) => `${plan.id} ${slopeInPerFt} ${baseIn}`));
   const best = nonDominated(fitting, weighSketch(site.given.faceInPerFt, levellingOf))
-    .filter(({ plan, slopeInPerFt, baseIn }) => baseIn > 0 || !known.has(`${plan.id} ${slopeInPerFt}`))
+    .filter(({ plan, slopeInPerFt, baseIn }) => !known.has(`${plan.id} ${slopeInPerFt} ${baseIn}`))
     .sort((a, b) => order(a, levellingOf(a)) - order(b, levellingOf(b)));
   const variants: Built[] = [];
   for (const built of proven(context, best, grounds)) {

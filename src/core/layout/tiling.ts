@@ -32,6 +32,8 @@ export interface TileJob {
   axisOf: (outlet: string) => Point;
   /** Gradients of the layers of an outlet's plane, bottom first. */
   layersAt: LayersAt;
+  /** Flat stock under an outlet's plane, where it is not the base. */
+  underIn?: (outlet: string, plane: Plane) => number;
 }
 
 /** Strips of a convex ring between parallel lines; a remnant under the saw's width stays with the strip beside it. */
@@ -99,11 +101,16 @@ class Unmade {
   }
 }
 
-function tileParts({ catalogue, baseIn, axisOf }: TileJob, parts: readonly LayerPart[], unmade: Unmade): Tile[] {
+function tileParts(
+  { catalogue, baseIn, axisOf, underIn = () => baseIn }: TileJob,
+  parts: readonly LayerPart[],
+  unmade: Unmade,
+): Tile[] {
   const cells = new Cells();
   const bands = new Bands();
   for (const part of parts) {
-    const own = part.layer === 0 ? { ...part.plane, atOriginIn: part.plane.atOriginIn - baseIn } : part.plane;
+    const flatIn = part.layer === 0 ? underIn(part.outlet, part.total) : 0;
+    const own = { ...part.plane, atOriginIn: part.plane.atOriginIn - flatIn };
     const steep = Math.hypot(own.gx, own.gy);
     const group = groupFor(catalogue, part, steep);
     if (group === null) {
@@ -122,12 +129,12 @@ function tileParts({ catalogue, baseIn, axisOf }: TileJob, parts: readonly Layer
           continue;
         }
       }
-      if (layersOf(catalogue, banded.band.fillIn) === null) {
+      if (layersOf(catalogue, banded.band.fillIn) === null || layersOf(catalogue, flatIn) === null) {
         unmade.add(part, steep, signedAreaSqFt(banded.ring), 'no-fill');
         continue;
       }
       for (const { index, ring } of sliced(banded.ring, place, group.widthFt))
-        cells.add(part, own, group, { ...banded, ring }, index, axis);
+        cells.add(part, { plane: own, flatIn }, group, { ...banded, ring }, index, axis);
     }
   }
   return [...cells.tiles.values()].filter(({ areaSqFt }) => areaSqFt > NOTHING_SQ_FT);
@@ -138,17 +145,17 @@ function tileParts({ catalogue, baseIn, axisOf }: TileJob, parts: readonly Layer
  * A plane that the catalogue does not make has no pieces and is named in `work.unmade`.
  */
 export function tile(job: TileJob): Tiling {
-  const { catalogue, baseIn } = job;
+  const { catalogue } = job;
   const unmade = new Unmade();
   const tiles = tileParts(job, layerParts(job.patches, job.layersAt), unmade);
   const markOfBand = marks();
-  const pieces = tiles.flatMap((one) => piecesOf(one, catalogue, baseIn, markOfBand));
-  const boards = boardLines(tiles, catalogue, baseIn);
+  const pieces = tiles.flatMap((one) => piecesOf(one, catalogue, markOfBand));
+  const boards = boardLines(tiles, catalogue);
   return {
     pieces,
     boards,
-    fill: fillLines(tiles, catalogue, baseIn),
-    work: boardWork(tiles, boards, [...unmade.list.values()], baseIn),
+    fill: fillLines(tiles, catalogue),
+    work: boardWork(tiles, boards, [...unmade.list.values()]),
   };
 }
 

@@ -551,6 +551,8 @@ export interface Layout {
   greatestThicknessIn: number;
   volumeBoardFt: number;
   addedPsf: number;
+  /** Sumps at drains, sunk into the flat layer under the taper. */
+  sumps?: readonly { outlet: string; sideFt: number; slopeInPerFt: number; atDrainIn: number }[];
   bound: {
     pathSlopeInPerFt: number;
     boardFt: number;
@@ -901,6 +903,21 @@ export interface MoistureReport {
   source: SourceNote;
 }
 
+/** Flat boards in place of a taper, where the roof file asks for them. */
+export interface FlatBoardsReport {
+  thicknessIn: number;
+  labelR: number;
+  areaSqFt: number;
+  /** Boards of 4 x 8 ft in one layer, without waste. */
+  boardsPerLayer: number;
+  /** Where the deck is seen from below: no longer screw; null = no screw at all, or the deck is not seen. */
+  longestScrewIn: number | null;
+  /** False where the deck does not drain by itself: the taper is laid out instead. */
+  used: boolean;
+  text: string;
+  source: SourceNote;
+}
+
 export type RuleResult = 'pass' | 'fail' | 'not-applicable' | 'not-known';
 
 export interface EnergyRuleRow {
@@ -1116,6 +1133,8 @@ export interface Assessment {
   ruleComparison?: RuleComparison;
   /** The roof on a hot clear day. */
   heat?: HeatReport;
+  /** Flat boards in place of a taper; null = none were asked for. */
+  flatBoards?: FlatBoardsReport | null;
   /** Whether water can gather inside the roof. */
   moisture?: MoistureReport;
   /** Energy and cool-roof rules as pass, fail or not applicable. */

@@ -373,7 +373,12 @@ const buildUp: SectionSpec = {
       title: 'Insulation',
       fields: [
         measure('targetR', 'R to reach', 'rValue'),
-        measure('baseIn', 'Flat layer under the taper', 'thickness', 'nothing: none; the answer says which layer would reach the R'),
+        measure(
+          'baseIn',
+          'Flat layer under the taper',
+          'thickness',
+          'nothing: none; the answer says which layer would reach the R',
+        ),
         yesNo('keepExisting', 'Keep the old insulation?'),
         ...folded('Insulation below the deck', [
           choice('below.kind', 'What lies below the deck', choices.belowInsulationKinds),

@@ -1,12 +1,12 @@
 import { coverBoard } from '../../../../reference/insulation.ts';
 import { feetInches, inches, slopeInWords } from '../../../units/print.ts';
 import type { Alternative } from '../../report/types.ts';
-import { LOW_EDGE_IN } from '../plan.ts';
+import { catalogueOf, lowEdgeIn } from '../catalogue.ts';
 import { type AlternativeFacts, alternative } from './facts.ts';
 
 /** Longest run of boards that a height allows: what is left over the thin edge and the cover board, by the slope. */
-export function longestRunFt(availableIn: number, slopeInPerFt: number, lowEdgeIn: number = LOW_EDGE_IN): number {
-  return Math.max(0, (availableIn - coverBoard.thicknessIn - lowEdgeIn) / slopeInPerFt);
+export function longestRunFt(availableIn: number, slopeInPerFt: number, startIn: number): number {
+  return Math.max(0, (availableIn - coverBoard.thicknessIn - startIn) / slopeInPerFt);
 }
 
 /** Heights that only just suffice are told as well. */
@@ -25,7 +25,7 @@ export function moreOutlets({ site, limits, chosen, layouts }: AlternativeFacts)
   const { limit, leftIn } = tight;
   const available = limit.availableIn ?? 0;
   const slope = site.given.faceInPerFt;
-  const run = longestRunFt(available, slope);
+  const run = longestRunFt(available, slope, lowEdgeIn(catalogueOf(site.roof), slope));
   return alternative(
     'more-outlets',
     leftIn < 0
@@ -40,7 +40,14 @@ export function moreOutlets({ site, limits, chosen, layouts }: AlternativeFacts)
         name: `longest run at ${slopeInWords(slope)} that fits`,
         value: run > 0 ? feetInches(run) : 'none: raise what is in the way, or reframe',
       },
-      ...(run > 0 ? [{ name: 'at 1/8 in per ft, with leave', value: feetInches(longestRunFt(available, 0.125)) }] : []),
+      ...(run > 0
+        ? [
+            {
+              name: 'at 1/8 in per ft, with leave',
+              value: feetInches(longestRunFt(available, 0.125, lowEdgeIn(catalogueOf(site.roof), 0.125))),
+            },
+          ]
+        : []),
     ],
   );
 }
