@@ -6,6 +6,7 @@ import { type AsBuiltReading, judgeAsBuilt } from './layout/as-built.ts';
 import { plansFor, pointsOf } from './layout/candidates.ts';
 import { energyAssumed } from './layout/energy-assumed.ts';
 import { type EnergyTarget, energyTarget } from './layout/energy-target.ts';
+import { flatBoards, keepsItsSlope } from './layout/flat-boards.ts';
 import { limitsOf } from './layout/limits.ts';
 import { openPartFindings } from './layout/open-parts.ts';
 import { finish, layoutsOf, searchLayouts } from './layout/search.ts';
@@ -14,6 +15,7 @@ import { whyNotTheSame } from './membrane/why-not-same.ts';
 import { dampAnswers } from './moisture/answers.ts';
 import { type OverflowAdvice, overflowFor } from './outlets/overflow.ts';
 import { type DesignRain, rainFor } from './outlets/rain.ts';
+import { flatBoardFindings } from './report/damp-findings.ts';
 import { energyFindings, tieInFindings } from './report/energy-findings.ts';
 import { existingReport } from './report/existing.ts';
 import { membraneFacts, perimeterOf, safetyFacts } from './report/facts.ts';
@@ -135,7 +137,7 @@ function groundwork(roof: Roof, ruleSet: RuleSet) {
   const rain = rainFor(roof.place, ruleSet);
   const bare = siteOf(roof);
   const old = existingReport(bare, ruleSet, rain);
-  const plans = plansFor(bare, old.judgement);
+  const plans = keepsItsSlope(roof, old.report) ? [] : plansFor(bare, old.judgement);
   const site = siteOf(roof, pointsOf(bare, plans));
   return {
     roof,
@@ -194,6 +196,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
   const facts = membraneFacts(site, old.report, chosen, ruleSet);
   const membranes = compareMembranes(facts);
   const budgets = limits.map(budgetOf);
+  const flat = flatBoards(site, old.report);
   const damp = dampAnswers({ site, ruleSet, layout: chosen, membrane: membranes.chosen, energy });
   const materials =
     chosen === null
@@ -214,6 +217,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     ...rain.findings,
     ...membranes.notes,
     ...materials.findings,
+    ...(flat === null ? [] : flatBoardFindings(flat)),
     ...damp.findings,
   ];
   const heat = heatReport({
@@ -229,7 +233,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     label: roof.label,
     invented: roof.invented,
     place: [roof.place.city, roof.place.state].filter((part) => part !== null).join(', ') || 'place not known',
-    headline: headlineOf(old.report, chosen, layouts),
+    headline: headlineOf(old.report, chosen, layouts, damp.instead ?? flat),
     ruleSet: {
       building: { id: ruleSet.building.id, title: ruleSet.building.title },
       plumbing: { id: ruleSet.plumbing.id, title: ruleSet.plumbing.title },
@@ -263,15 +267,17 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     inspection: inspectionOf(site),
     scope: scope.report,
     relax:
-      chosen === null
+      damp.report.moisture.relax[0]?.text ??
+      (chosen === null
         ? (search.relaxation?.text ?? layouts.find(({ rejected }) => rejected?.relax)?.rejected?.relax ?? null)
-        : null,
+        : null),
     membranes: membranes.reports,
     chosenMembrane: membranes.chosen,
     whyNotTheSame: whyNotTheSame(facts, membranes),
     materials: materials.lines,
     cautions: evaluateCautions(safetyFacts(site, old.report, chosen, membranes.attachment)),
     deferral,
+    flatBoards: flat,
     ...damp.report,
     findings: withoutTwins(findings, ({ id, where, message }) => `${id}|${where}|${message}`).sort(
       (a, b) => level[a.level] - level[b.level],

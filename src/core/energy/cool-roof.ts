@@ -1,8 +1,13 @@
 import { type CoolRoofRequirement, californiaAboveDeck, coolRoofRequirements } from '../../../reference/cool-roof.ts';
 import { membraneHeat } from '../../../reference/membranes/heat.ts';
 import { membraneOptions } from '../../../reference/membranes/options.ts';
+import type { MembraneFacts } from '../membrane/facts.ts';
 import { solarReflectanceIndex } from '../membrane/sri.ts';
+import { winterFor } from '../moisture/winter.ts';
+import { stateCode } from '../outlets/rain-city.ts';
 import type { CoolRoofOption } from '../report/types.ts';
+import type { RuleSet } from '../rule-set.ts';
+import type { Site } from '../site/site.ts';
 
 /** Whom the rules see: the job, its place and its slope. */
 export interface CoolRoofJob {
@@ -38,6 +43,33 @@ export function coolRoofApplies(rule: CoolRoofRequirement, job: CoolRoofJob): Ap
   const whose = rule.state === 'CA' ? 'California zone' : 'climate zone';
   if (zone === null) return { state: 'not-known', why: `the ${whose} is not known` };
   return rule.zones.includes(zone) ? { state: 'yes', why: `${whose} ${zone}` } : no(`not in ${whose} ${zone}`);
+}
+
+/** The job as the cool-roof rules see it. @param climateZone of the winter table where the file names none */
+export function coolRoofJob(
+  { roof, given }: Site,
+  { building }: RuleSet,
+  slopeInPerFt: number,
+  climateZone: string | null = winterFor(roof.place).climateZone,
+): CoolRoofJob {
+  return {
+    commercial: isCommercial(building.id),
+    california: stateCode(roof.place.state ?? '') === 'CA',
+    climateZone,
+    californiaZone: roof.place.californiaZone,
+    slopeInPerFt,
+    conditioned: given.below.startsWith('living'),
+  };
+}
+
+/** Codes for all buildings but small dwellings. */
+export const isCommercial = (buildingCode: string): boolean => /^(ibc|iebc)/.test(buildingCode);
+
+/** Id of the cool-roof rule that binds a job, as the choice of the covering knows it; null = none does, as far as is known. */
+export function bindingCoolRoof(job: CoolRoofJob): MembraneFacts['coolRoofRule'] {
+  const rule = requirements.find((one) => coolRoofApplies(one, job).state === 'yes');
+  if (rule === undefined) return null;
+  return rule.state === 'CA' ? 'ca-title-24' : 'iecc-zones-1-3';
 }
 
 /** Which of the two routes a surface passes by; null = neither. Source: the two columns of every rule. */

@@ -25,7 +25,14 @@ import type {
 } from '../report/types.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
-import { type CoolRoofJob, californiaAboveR, coolRoofApplies, coolRoofRules, coveringsUnder } from './cool-roof.ts';
+import {
+  californiaAboveR,
+  coolRoofApplies,
+  coolRoofJob,
+  coolRoofRules,
+  coveringsUnder,
+  isCommercial,
+} from './cool-roof.ts';
 
 export interface EnergyRulesInput {
   site: Site;
@@ -53,7 +60,7 @@ interface Facts extends EnergyRulesInput {
 function factsOf(input: EnergyRulesInput): Facts {
   const { site, ruleSet, layout, above, below } = input;
   const { building } = ruleSet;
-  const commercial = /^(ibc|iebc)/.test(building.id);
+  const commercial = isCommercial(building.id);
   const aboveR = site.roof.insulation.flatIn === null ? (layout?.effectiveR ?? 0) : above.labelR;
   return {
     ...input,
@@ -240,14 +247,7 @@ function californiaDraft(facts: Facts): Draft {
 }
 
 function coolRows(facts: Facts): Pick<EnergyRulesReport, 'coolRoof' | 'coverings'> {
-  const job: CoolRoofJob = {
-    commercial: facts.commercial,
-    california: facts.california,
-    climateZone: facts.climateZone,
-    californiaZone: facts.site.roof.place.californiaZone,
-    slopeInPerFt: facts.slopeInPerFt,
-    conditioned: facts.heated,
-  };
+  const job = coolRoofJob(facts.site, facts.ruleSet, facts.slopeInPerFt, facts.climateZone);
   const judged = coolRoofRules.map((rule) => ({
     rule,
     applies: coolRoofApplies(rule, job),

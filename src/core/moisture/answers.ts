@@ -19,6 +19,8 @@ export interface DampInput {
 export interface DampAnswers {
   report: Required<Pick<Assessment, 'moisture' | 'energyRules' | 'vents'>>;
   findings: readonly Finding[];
+  /** What the headline says where nothing keeps all that was asked for; null = it speaks of the taper. */
+  instead: { used: true; text: string } | null;
   assumed: readonly Assumption[];
 }
 
@@ -37,6 +39,12 @@ export function dampAnswers(input: DampInput): DampAnswers {
     adjoining === null ? null : ventReport({ adjoining, edition: editionOf(ruleSet.building.id), climateZone });
   return {
     report: { moisture, energyRules, vents: vents?.report ?? null },
+    instead: moisture.noCompliantOption
+      ? {
+          used: true,
+          text: `Nothing keeps all that was asked for (${moisture.constraints.map(({ words }) => words).join('; ')}), stays dry and reaches the R.`,
+        }
+      : null,
     findings: [
       ...dampFindings(moisture, layout),
       ...coolRoofFindings(energyRules),

@@ -28,7 +28,7 @@ export interface BuildUp {
 
 /** Depth of a joist space where none is known: a 2 x 6. */
 export const USUAL_JOIST_IN = 5.5;
-const SLICE_R = 2;
+const SLICE_R = 4;
 
 export const permOf = (layer: LayerName, thicknessIn = 1): number => {
   const row = permeances.find((one) => one.layer === layer)!;

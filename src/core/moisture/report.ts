@@ -73,6 +73,11 @@ function januaryProfile(layers: readonly RoofLayer[], winter: Winter, room: Room
 }
 
 function ventingOf(riseFt: number, kind: MoistureReport['below']['kind']): MoistureReport['venting'] {
+  if (kind === 'closed-cell' || kind === 'open-cell')
+    return {
+      text: 'There is nothing to vent: the foam lies against the deck, and no air passes between them.',
+      source: sourceNote(ventedOrNot),
+    };
   const low =
     riseFt < lowSlopeVenting.heightFt
       ? `Do not vent this flat part: between its low and its high end there is ${plainNumber(12 * riseFt)} in of height, and without about ${lowSlopeVenting.heightFt} ft air moves by wind alone.`
@@ -142,17 +147,19 @@ export function moistureReport({ site, layout, energy }: MoistureInput): Moistur
   const mostBelowR = winter === null ? null : rBelowFor(winter.coldF, above.winterR);
   const constraints = constraintsOf(roof.preferences);
   const riseFt = riseOf(site);
-  const options = heated
-    ? insulationOptions({
-        joistIn: roof.deck.joists?.depthIn ?? USUAL_JOIST_IN,
-        riseFt,
-        areaSqFt: Math.abs(signedAreaSqFt(roof.outline)),
-        targetR: energy.r,
-        leastAboveR: leastFor,
-        constraints,
-        exposed: given.below === 'living-exposed-deck',
-      })
-    : [];
+  const foamThere = below.kind === 'closed-cell' || below.kind === 'open-cell';
+  const options =
+    heated && (!foamThere || constraints.length > 0)
+      ? insulationOptions({
+          joistIn: roof.deck.joists?.depthIn ?? USUAL_JOIST_IN,
+          riseFt,
+          areaSqFt: Math.abs(signedAreaSqFt(roof.outline)),
+          targetR: energy.r,
+          leastAboveR: leastFor,
+          constraints,
+          exposed: given.below === 'living-exposed-deck',
+        })
+      : [];
   const noCompliantOption = constraints.length > 0 && options.length > 0 && !someCompliant(options);
   const judged = moistureVerdict({
     built,
@@ -178,6 +185,7 @@ export function moistureReport({ site, layout, energy }: MoistureInput): Moistur
     profile: known ? januaryProfile(layers, winter, room) : [],
     balance: balance?.report ?? null,
     retarder: retarderAdvice({
+      foamBelow: below.kind === 'closed-cell',
       januaryF: winter?.januaryF ?? null,
       humidityPct: room?.humidityPct ?? 0,
       excessPa: room?.excessPa ?? 0,

@@ -1,10 +1,12 @@
-import { retarderPractice, retarderTrigger, wetAlarm } from '../../../reference/vapor.ts';
+import { retarderPractice, retarderTrigger, unventedRule, wetAlarm } from '../../../reference/vapor.ts';
 import { plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { MoistureReport } from '../report/types.ts';
 import type { YearBalance } from './balance.ts';
 
 export interface RetarderInput {
+  /** Closed-cell foam lies below the deck. */
+  foamBelow: boolean;
   /** Mean outdoor air of January, F; null = place not known. */
   januaryF: number | null;
   humidityPct: number;
@@ -29,6 +31,12 @@ export const considerRetarder = (januaryF: number, humidityPct: number): boolean
 export function retarderAdvice(input: RetarderInput): MoistureReport['retarder'] {
   const { januaryF, humidityPct, excessPa, climateZone, balance, sealed } = input;
   const trigger = sourceNote(retarderTrigger);
+  if (input.foamBelow)
+    return {
+      advice: 'no',
+      text: 'No other vapor retarder: closed-cell foam of 2 in and more is one itself.',
+      source: sourceNote(unventedRule),
+    };
   if (januaryF === null)
     return {
       advice: 'not-known',

@@ -1,6 +1,14 @@
-import { inches } from '../../units/print.ts';
+import { area, inches } from '../../units/print.ts';
 import { finding } from './part-finding.ts';
-import type { EnergyRulesReport, Finding, Layout, MoistureReport, StatedConstraint, VentReport } from './types.ts';
+import type {
+  EnergyRulesReport,
+  Finding,
+  FlatBoardsReport,
+  Layout,
+  MoistureReport,
+  StatedConstraint,
+  VentReport,
+} from './types.ts';
 
 const quoted = (constraints: readonly StatedConstraint[]): string =>
   constraints.map(({ words }) => `"${words}"`).join(', ');
@@ -116,4 +124,17 @@ export const ventFindings = ({ verdict, answer, todo, warnings, source }: VentRe
   ...warnings.map(({ text, source: from }) =>
     finding({ id: 'attic-vents', level: 'note', where: 'the attic beside the section', message: text, source: from }),
   ),
+];
+
+/** Flat boards in place of a taper: laid, or why not. */
+export const flatBoardFindings = ({ used, text, source, areaSqFt, boardsPerLayer }: FlatBoardsReport): Finding[] => [
+  finding({
+    id: used ? 'flat-boards' : 'flat-boards-do-not-drain',
+    level: used ? 'note' : 'fix',
+    where: 'the insulation',
+    message: used
+      ? `${text} ${area(areaSqFt)}, ${boardsPerLayer} boards of 4 x 8 ft in each layer before waste; the material list is made for tapered roofs only.`
+      : text,
+    source,
+  }),
 ];

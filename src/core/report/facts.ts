@@ -1,7 +1,9 @@
 import type { FindingBearing } from '../../../reference/findings.ts';
 import { coverBoard } from '../../../reference/insulation.ts';
 import { reRoofSlopeException } from '../drainage/slope-rule.ts';
+import { bindingCoolRoof, coolRoofJob } from '../energy/cool-roof.ts';
 import { distanceFt, toSegment } from '../geometry/vector.ts';
+import { keepsItsSlope } from '../layout/flat-boards.ts';
 import { nailersOn } from '../layout/nailers.ts';
 import type { AttachmentChoice } from '../membrane/attachment.ts';
 import type { MembraneFacts } from '../membrane/facts.ts';
@@ -30,7 +32,8 @@ export function membraneFacts(
 ): MembraneFacts {
   const { roof, given } = site;
   const { preferences } = roof;
-  const shown = layout === null ? 'not-shown' : 'drains';
+  const kept = keepsItsSlope(roof, existing);
+  const shown = layout === null && !kept ? 'not-shown' : 'drains';
   return {
     deck: {
       kind: roof.deck.kind,
@@ -43,7 +46,7 @@ export function membraneFacts(
       : null,
     reRoofException: reRoofSlopeException(ruleSet, true, shown).applies,
     leastSlopeInPerFt: layout?.leastFaceSlopeInPerFt ?? existing.leastFaceSlopeInPerFt,
-    residualPondIn: layout === null ? (existing.ponds[0]?.greatestDepthIn ?? null) : 0,
+    residualPondIn: layout === null && !kept ? (existing.ponds[0]?.greatestDepthIn ?? null) : 0,
     birdBathIn: ruleSet.birdBathIn,
     existing: {
       covering: roof.covering.kind,
@@ -63,7 +66,9 @@ export function membraneFacts(
     workTemperatureF: preferences.workTemperatureF,
     climateZone: roof.place.climateZone,
     livingSpaceBelow: overLiving(site),
-    coolRoofRule: null,
+    coolRoofRule: bindingCoolRoof(
+      coolRoofJob(site, ruleSet, layout?.leastFaceSlopeInPerFt ?? existing.leastFaceSlopeInPerFt ?? 0),
+    ),
     askedFor: preferences.membrane,
   };
 }

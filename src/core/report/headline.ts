@@ -1,5 +1,5 @@
 import { inches, slopeInWords } from '../../units/print.ts';
-import type { ExistingReport, Layout, Rejection } from './types.ts';
+import type { ExistingReport, FlatBoardsReport, Layout, Rejection } from './types.ts';
 import { areaWords, depthWords, sentence } from './words.ts';
 
 function today(existing: ExistingReport): string {
@@ -15,10 +15,19 @@ function today(existing: ExistingReport): string {
   return existing.why;
 }
 
-/** One answer in two sentences: what is wrong today, and what ends it. */
-export function headlineOf(existing: ExistingReport, chosen: Layout | null, layouts: readonly Layout[]): string {
+/**
+ * One answer in two sentences: what is wrong today, and what ends it.
+ * @param instead what is said in place of a taper, where it is used
+ */
+export function headlineOf(
+  existing: ExistingReport,
+  chosen: Layout | null,
+  layouts: readonly Layout[],
+  instead: Pick<FlatBoardsReport, 'used' | 'text'> | null = null,
+): string {
   // Where an edge alone holds the water, new boards come after it, if at all.
   if (existing.edgeFirst) return `${today(existing)} ${existing.edgeFirst}`;
+  if (instead?.used) return `${today(existing)} ${instead.text}`;
   if (chosen !== null) {
     const range = `${inches(chosen.leastThicknessIn)} to ${inches(chosen.greatestThicknessIn)}`;
     const valley =
