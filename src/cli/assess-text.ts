@@ -4,6 +4,7 @@ import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '.
 import { measuredSlope, sentence } from '../core/report/words.ts';
 import { area, decimalInches, inches, plainNumber, rain, rValue, slope } from '../units/print.ts';
 import { part, table, wrapped } from './lines.ts';
+import { scopeText } from './scope-text.ts';
 
 const verdicts: Readonly<Record<Assessment['existing']['verdict'], string>> = {
   'meets-minimum': 'meets the minimum slope',
@@ -144,6 +145,7 @@ export function assessText(assessment: Assessment): string {
     '',
     ...wrapped(assessment.headline),
     ...part('The roof today', today(assessment)),
+    ...scopeText(assessment),
     ...part('Height that is there', budgets(assessment.budgets)),
     ...part('Layouts', [...layouts(assessment), ...chosenNotes(chosen)]),
     ...part('Ways out for the water', outlets(chosen?.outlets ?? existing.outlets)),

@@ -1,5 +1,5 @@
-import { between, centroid, distanceFt } from '../core/geometry/vector.ts';
-import type { Assessment, InspectedFinding, Point } from '../core/report/types.ts';
+import { between, centroid, direction, distanceFt, isInside } from '../core/geometry/vector.ts';
+import type { Assessment, InspectedFinding, Point, Ring } from '../core/report/types.ts';
 import { hatchLines } from './crossings.ts';
 import { type DrawList, lettering, line, type Mark, placed, polygon } from './draw-list.ts';
 import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
@@ -29,17 +29,27 @@ function freeSpot(spot: Point, taken: readonly Point[], radiusFt: number): Point
   return spot;
 }
 
+/** A stretch of an edge as a thick line inside it, with its ends. */
+function edgeBand([a, b]: readonly [Point, Point], section: Ring, letterFt: number): Mark[] {
+  const [dx, dy] = direction(a, b);
+  const by = 0.45 * letterFt;
+  const middle = between(a, b, 0.5);
+  const turn = isInside([middle[0] - dy * by, middle[1] + dx * by], [section]) ? 1 : -1;
+  const inside = ([x, y]: Point): Point => [x - turn * dy * by, y + turn * dx * by];
+  return [line(inside(a), inside(b), 'cut'), line(a, inside(a), 'fixture'), line(b, inside(b), 'fixture')];
+}
+
 /** What is marked of a finding's extent: a thick line along a side, an area hatched. */
-function extentMarks({ outline, line: along }: InspectedFinding, letterFt: number): Mark[] {
+function extentMarks({ outline, line: along }: InspectedFinding, section: Ring, letterFt: number): Mark[] {
   return [
-    ...(along === null ? [] : [line(along[0], along[1], 'nailer')]),
+    ...(along === null ? [] : edgeBand(along, section, letterFt)),
     ...(outline === null
       ? []
       : [...hatchLines([outline], 0.5 * letterFt).map(([a, b]) => line(a, b, 'hatch')), polygon(outline, null, 'old')]),
   ];
 }
 
-function numbers(findings: readonly InspectedFinding[], letterFt: number): Mark[] {
+function numbers(findings: readonly InspectedFinding[], section: Ring, letterFt: number): Mark[] {
   const radiusFt = CIRCLE * letterFt;
   const taken: Point[] = [];
   return findings.flatMap((finding) => {
@@ -50,7 +60,7 @@ function numbers(findings: readonly InspectedFinding[], letterFt: number): Mark[
     const moved = distanceFt(at, spot) > radiusFt;
     const dot: Mark = { kind: 'circle', at: spot, radiusFt: 0.15 * letterFt, pen: null, fill: 'ink' };
     return placed(findingPlace(finding.number), [
-      ...extentMarks(finding, letterFt),
+      ...extentMarks(finding, section, letterFt),
       ...(moved ? [dot, line(spot, at, 'dimension')] : []),
       { kind: 'circle', at, radiusFt, pen: 'fixture', fill: 'sheet' },
       lettering(at, String(finding.number), { bold: true, rim: false }),
@@ -81,7 +91,7 @@ export function findingsPlan(assessment: Assessment): DrawList {
       ...outletMarks(existing.outlets, letterFt, room),
       ...edges,
       ...strings,
-      ...numbers(inspection, letterFt),
+      ...numbers(inspection, plan.outline, letterFt),
       ...sheetMarks(sheet),
     ],
   };

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { findingKinds } from '../../reference/findings.ts';
 import { scopeRules, scopeTests } from '../../reference/scope.ts';
+import { assessReady, readRoofText } from '../../src/answer.ts';
+import { assessText } from '../../src/cli/assess-text.ts';
 import { rainFor } from '../../src/core/outlets/rain.ts';
 import { existingReport } from '../../src/core/report/existing.ts';
 import type { ScopeReport } from '../../src/core/report/types.ts';
@@ -9,6 +11,7 @@ import { scopeOf } from '../../src/core/scope/scope.ts';
 import { siteOf } from '../../src/core/site/site.ts';
 import { openedBy, woodAllowance } from '../../src/core/takeoff/wood-allowance.ts';
 import { parseRoofObject } from '../../src/input/parse-roof.ts';
+import { demoText } from '../../src/store/demo-roofs.ts';
 import { rulesOf } from '../cases/case-roof.ts';
 
 interface Invented {
@@ -193,6 +196,23 @@ describe('wood as a range', () => {
     expect(row({ findings: [tails] }, 'wood-0')).toMatchObject({ likely: 5, oneInTen: 13, unit: 'pieces' });
     const close = { kind: 'plywood', joists: { spacingIn: 16 } };
     expect(row({ findings: [tails], deck: close }, 'wood-0')).toMatchObject({ likely: 7 });
+  });
+
+  it('the take-off orders the likely amount of the same rows, and the terminal says both', () => {
+    const ready = readRoofText(demoText('back-section'));
+    if (!ready.ok) throw new Error('the demo roof cannot be read');
+    const answer = assessReady(ready);
+    const rows = answer.scope!.wood!.rows;
+    expect(rows.map(({ id }) => id)).toEqual(['deck-sheets', 'wood-1-rotten-eave']);
+    for (const { id, likely, oneInTen } of rows) {
+      const line = answer.materials.find((each) => each.id === id)!;
+      expect(line.orderQuantity).toBe(likely);
+      expect(line.basis).toContain(`one job in ten more than ${oneInTen}`);
+    }
+    const text = assessText(answer);
+    expect(text).toContain('Tear it off to the deck.');
+    expect(text).toMatch(/most likely 4 sheets, one job in ten more than 7\s+sheets/);
+    expect(text).toContain('2. Rotten eave, gutter side');
   });
 
   it('says that its rates are a guess', () => {

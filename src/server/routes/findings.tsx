@@ -52,9 +52,11 @@ function withPhotos(group: GroupView, id: string, file: unknown): GroupView {
   const entries = entriesOf(file);
   const groups = group.groups.map((view, i): GroupView => {
     if (!isEntry(view)) return view;
-    const list = photoLinks(id, entries[i], nameOf(entries[i], i + 1));
+    const name = nameOf(entries[i], i + 1);
+    const list = photoLinks(id, entries[i], name);
     const words = list.length === 0 ? 'Save, then add a photo' : 'Save, then add or remove photos';
-    return { ...view, photos: { list, next: `photos-${i + 1}`, words } };
+    const title = view.blank ? view.title : `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+    return { ...view, title, photos: { list, next: `photos-${i + 1}`, words } };
   });
   return { ...group, groups };
 }
