@@ -1,3 +1,4 @@
+import { heatDaySentence, heatSentence, splitSentence, winterSentence } from '../core/report/page-heat.ts';
 import { searchLines } from '../core/report/page-search.ts';
 import { sparePercent } from '../core/report/page-water.ts';
 import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '../core/report/types.ts';
@@ -133,6 +134,16 @@ function chosenNotes(layout: Layout | undefined): string[] {
   ].flatMap((line) => wrapped(line, 2, 2));
 }
 
+function hotDay({ heat }: Assessment): string[] {
+  if (heat === undefined) return [];
+  return [
+    heatSentence(heat),
+    heat.split === null ? null : splitSentence(heat.split),
+    winterSentence(heat),
+    heatDaySentence(heat),
+  ].flatMap((line) => (line === null ? [] : wrapped(line, 2, 2)));
+}
+
 /** The answer as text to read on a terminal. */
 export function assessText(assessment: Assessment): string {
   const { section, ruleSet, rain: rate, existing, chosenLayout } = assessment;
@@ -153,6 +164,7 @@ export function assessText(assessment: Assessment): string {
       ...membrane(assessment.membranes, assessment.chosenMembrane),
       ...wrapped(assessment.whyNotTheSame, 2, 2),
     ]),
+    ...part('A hot day on this roof', hotDay(assessment)),
     ...part('Materials', materials(assessment)),
     ...part(
       'Findings',
