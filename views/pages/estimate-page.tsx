@@ -1,4 +1,10 @@
-import { baseSentence, differenceSentence, layoutRow, shownLayout } from '../../src/core/report/page-layouts.ts';
+import {
+  baseSentence,
+  differenceSentence,
+  layoutRow,
+  shownLayout,
+  sumpSentence,
+} from '../../src/core/report/page-layouts.ts';
 import { SourceBook } from '../../src/core/report/page-sources.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
 import { planPair } from '../../src/drawing/plan-pair.ts';
@@ -25,7 +31,7 @@ function Figures({ assessment }: { assessment: Assessment }) {
   const layout = shownLayout(assessment);
   if (layout === null) return null;
   const row = layoutRow(assessment, layout);
-  const base = baseSentence(layout);
+  const said = [sumpSentence(layout), baseSentence(layout)].filter((line) => line !== null);
   return (
     <>
       <dl class="terms">
@@ -50,7 +56,9 @@ function Figures({ assessment }: { assessment: Assessment }) {
         <dt>Slope in service</dt>
         <dd>{layout.inServiceNote}</dd>
       </dl>
-      {base === null ? null : <p>{base}</p>}
+      {said.map((line) => (
+        <p>{line}</p>
+      ))}
     </>
   );
 }

@@ -3,6 +3,7 @@ import {
   boundSentence,
   differenceSentence,
   shownLayout,
+  sumpSentence,
   todaySentence,
 } from '../../src/core/report/page-layouts.ts';
 import { SourceBook } from '../../src/core/report/page-sources.ts';
@@ -45,7 +46,7 @@ export interface ResultPageProps {
 }
 
 function LayoutWords({ layout, book }: { layout: Layout; book: SourceBook }) {
-  const base = baseSentence(layout);
+  const said = [sumpSentence(layout), baseSentence(layout)].filter((line) => line !== null);
   return (
     <>
       {layout.groundFill == null ? null : <p>{layout.groundFill.note}</p>}
@@ -56,7 +57,9 @@ function LayoutWords({ layout, book }: { layout: Layout; book: SourceBook }) {
           <SourceMark book={book} note={layout.overflow.source} />
         </p>
       )}
-      {base === null ? null : <p>{base}</p>}
+      {said.map((line) => (
+        <p>{line}</p>
+      ))}
     </>
   );
 }

@@ -121,6 +121,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     greatestThicknessIn: moments.greatestIn,
     volumeBoardFt: moments.boardFt,
     addedPsf,
+    baseIn: built.baseIn,
     sumps: built.sumps.map(({ outlet, halfFt, riseInPerFt, levelIn }) => ({
       outlet,
       sideFt: 2 * halfFt,

@@ -4,6 +4,7 @@ import { feetInches, inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { stepReachFt, stepSlopeInPerFt } from '../layout/joint-step.ts';
 import { boardFeet, slopeFigure } from './page-figures.ts';
+import { sumpSentence } from './page-layouts.ts';
 import { repairFigures } from './page-scope.ts';
 import type { Assessment, Caution, Layout, SourceNote, WorkPart } from './types.ts';
 import { areaWords, listed } from './words.ts';
@@ -63,6 +64,7 @@ function boardStep(layout: Layout): WorkStep {
       `Measure the four corners of the first board of every row: within ${within('board-thickness')} of its mark.`,
       `Step between two boards: at most ${within('joint-step')}, and never a step that faces uphill. Gaps over ${within('joint-gap')} are filled.`,
       stepWords(layout),
+      sumpSentence(layout) ?? '',
       layout.fill.length === 0 ? '' : 'Fill goes down first, joints staggered over it.',
     ].filter((part) => part !== ''),
   };

@@ -121,15 +121,30 @@ export function baseSentence(layout: Layout): string | null {
   const { baseForTargetIn: base, baseForTargetFits: fits, effectiveR } = layout;
   if (base === null) return null;
   if (base === 0) return `The taper alone meets the target: effective ${rValue(effectiveR)}.`;
-  const how = `A flat layer of ${inches(base)} under the taper would meet the target R`;
+  const layer = (layout.baseIn ?? 0) > 0 ? 'Another flat layer' : 'A flat layer';
+  const how = `${layer} of ${inches(base)} under the taper would meet the target R`;
   return fits === true
-    ? `${how}, and the heights bear it. It is not added unless you ask for it.`
+    ? `${how}, and the heights bear it. It is not added unless you ask for it (under Change the measurements: insulation).`
     : `${how}, but the heights do not bear it: ask for relief, or raise what is in the way.`;
 }
 
+/** Sumps at the drains of a layout, or why there are none; null without drains. */
+export function sumpSentence({ sumps = [], outlets, baseIn = 0 }: Layout): string | null {
+  const drains = outlets.filter(({ kind, role }) => kind === 'drain' && role === 'primary');
+  if (drains.length === 0) return null;
+  const [first] = sumps;
+  if (first === undefined) {
+    const why =
+      baseIn > 0 ? 'the flat layer under the taper leaves no room for them' : 'no flat layer lies under the taper';
+    return `No sumps: ${why}. Each drain is set to the low edge of the boards about it.`;
+  }
+  const rest = sumps.length < drains.length ? ` At ${drains.length - sumps.length} of them there is no room.` : '';
+  return `A sump of ${plainNumber(first.sideFt, 1)} x ${plainNumber(first.sideFt, 1)} ft at the drains: four planes at ${slopeFigure(first.slopeInPerFt)} sunk into the flat layer, ${inches(first.atDrainIn)} left at the drain.${rest}`;
+}
+
 /** How near the layout comes to the least board that any layout with its own least slope could do with. */
-export function boundSentence({ bound, volumeBoardFt, levellingBoardFt }: Layout): string | null {
+export function boundSentence({ bound, volumeBoardFt, levellingBoardFt, sumps = [] }: Layout): string | null {
   if (bound === null) return null;
-  const what = levellingBoardFt < 0.5 ? '' : ' of fill and boards';
+  const what = `${levellingBoardFt < 0.5 ? '' : ' of fill and boards'}${sumps.length > 0 ? ', the sumps filled,' : ''}`;
   return `${boardFeet(volumeBoardFt + levellingBoardFt)}${what} against a least of ${boardFeet(bound.boardFt)} (within ${boardFeet(bound.errorBoardFt)}) for any roof that falls ${slopeFigure(bound.pathSlopeInPerFt)} along every path to the same outlets: ${plainNumber(bound.ratio, 2)} times. With the full slope in the valleys too it would be ${boardFeet(bound.strictConeBoardFt)}.`;
 }

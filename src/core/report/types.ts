@@ -551,6 +551,8 @@ export interface Layout {
   greatestThicknessIn: number;
   volumeBoardFt: number;
   addedPsf: number;
+  /** Flat layer under the taper. */
+  baseIn?: number;
   /** Sumps at drains, sunk into the flat layer under the taper. */
   sumps?: readonly { outlet: string; sideFt: number; slopeInPerFt: number; atDrainIn: number }[];
   bound: {
