@@ -25,10 +25,14 @@ test('assess: the answer as text within the width of a terminal, every part ther
   const heads = lines.filter((line) => /^[A-Z][A-Z ,]+$/.test(line));
   expect(heads).toEqual([
     'THE ROOF TODAY',
+    'WHAT TO DO WITH THE OLD ROOF',
+    'WHAT WAS FOUND',
     'HEIGHT THAT IS THERE',
     'LAYOUTS',
     'WAYS OUT FOR THE WATER',
     'COVERING',
+    'A HOT DAY ON THIS ROOF',
+    'DAMP INSIDE THE ROOF',
     'MATERIALS',
     'FINDINGS',
     'CAUTIONS',
