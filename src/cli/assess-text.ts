@@ -4,6 +4,7 @@ import { sparePercent } from '../core/report/page-water.ts';
 import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '../core/report/types.ts';
 import { measuredSlope, sentence } from '../core/report/words.ts';
 import { area, decimalInches, inches, plainNumber, rain, rValue, slope } from '../units/print.ts';
+import { dampLines, energyLines, ventLines } from './damp-text.ts';
 import { part, table, wrapped } from './lines.ts';
 import { scopeText } from './scope-text.ts';
 
@@ -165,6 +166,9 @@ export function assessText(assessment: Assessment): string {
       ...wrapped(assessment.whyNotTheSame, 2, 2),
     ]),
     ...part('A hot day on this roof', hotDay(assessment)),
+    ...part('Damp inside the roof', dampLines(assessment)),
+    ...part('Energy and cool-roof rules', energyLines(assessment)),
+    ...part('The attic beside it', ventLines(assessment)),
     ...part('Materials', materials(assessment)),
     ...part(
       'Findings',
