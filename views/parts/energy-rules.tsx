@@ -1,33 +1,54 @@
 import { coolCoverings, energyRuleRows, ruleResultWords } from '../../src/core/report/page-damp.ts';
 import type { SourceBook } from '../../src/core/report/page-sources.ts';
-import type { EnergyRulesReport } from '../../src/core/report/types.ts';
+import type { EnergyRuleRow, EnergyRulesReport } from '../../src/core/report/types.ts';
 import { SourceMark } from './source-mark.tsx';
 import { Table } from './table.tsx';
+
+const columns = [{ head: 'Rule' }, { head: 'Result' }, { head: 'Asked' }, { head: 'There' }] as const;
+
+function RuleTable({ caption, rows, book }: { caption: string; rows: readonly EnergyRuleRow[]; book: SourceBook }) {
+  if (rows.length === 0) return null;
+  return (
+    <Table
+      caption={caption}
+      columns={columns}
+      rows={rows.map(({ title, result, asked, found, clause, note, source }) => ({
+        cells: [
+          <>
+            {title}
+            <SourceMark book={book} note={source} />
+            <span class="why">
+              {clause}. {note}
+            </span>
+          </>,
+          result === 'fail' ? <b>{ruleResultWords[result]}</b> : ruleResultWords[result],
+          result === 'not-applicable' ? '' : asked,
+          result === 'not-applicable' ? '' : found,
+        ],
+      }))}
+    />
+  );
+}
 
 /** Energy and cool-roof rules of the job in one table, and every covering against the rule that binds. */
 export function EnergyRules({ rules, book }: { rules: EnergyRulesReport; book: SourceBook }) {
   const coverings = coolCoverings(rules);
+  const rows = energyRuleRows(rules);
+  const idle = rows.filter(({ result }) => result === 'not-applicable');
   return (
     <>
       <p>{rules.answer}</p>
-      <Table
-        caption={`Rules by the codes of this job, climate zone ${rules.climateZone ?? 'not known'}`}
-        columns={[{ head: 'Rule' }, { head: 'Result' }, { head: 'Asked' }, { head: 'There' }]}
-        rows={energyRuleRows(rules).map(({ title, result, asked, found, clause, note, source }) => ({
-          cells: [
-            <>
-              {title}
-              <SourceMark book={book} note={source} />
-              <span class="why">
-                {clause}. {note}
-              </span>
-            </>,
-            result === 'fail' ? <b>{ruleResultWords[result]}</b> : ruleResultWords[result],
-            result === 'not-applicable' ? '' : asked,
-            result === 'not-applicable' ? '' : found,
-          ],
-        }))}
+      <RuleTable
+        caption={`Rules that bind this roof, climate zone ${rules.climateZone ?? 'not known'}`}
+        rows={rows.filter((row) => !idle.includes(row))}
+        book={book}
       />
+      {idle.length === 0 ? null : (
+        <details>
+          <summary>Rules that do not apply here, and why</summary>
+          <RuleTable caption="Rules that do not apply" rows={idle} book={book} />
+        </details>
+      )}
       {rules.relief.map(({ text, source }) => (
         <p>
           {text}

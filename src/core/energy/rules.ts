@@ -309,22 +309,30 @@ function reliefOf({
   ];
 }
 
-/** The small-ceiling rule and the U path stand in for the table: one of the three is enough. */
-const alternatives = new Set(['residential-ceiling', 'residential-u', 'small-ceiling']);
+/** Rules of which one is enough: paths of one code, or of two that stand for each other. */
+const eitherOf: readonly (readonly string[])[] = [
+  ['residential-ceiling', 'residential-u', 'small-ceiling'],
+  ['commercial-roof', 'ashrae-roof'],
+  ['iecc-c402-3', 'ashrae-90-1-cool'],
+];
+
+/** Rules that are not met: of those of which one is enough, the first, where none passes. */
+function shortOf(binding: readonly EnergyRuleRow[]): EnergyRuleRow[] {
+  return binding.filter((row) => {
+    if (row.result !== 'fail') return false;
+    const group = eitherOf.find((ids) => ids.includes(row.id));
+    if (group === undefined) return true;
+    const peers = binding.filter(({ id }) => group.includes(id));
+    return !peers.some(({ result }) => result === 'pass') && peers[0] === row;
+  });
+}
 
 function answerOf(rows: readonly EnergyRuleRow[]): string {
   const binding = rows.filter(({ result }) => result !== 'not-applicable');
-  const groups = binding.filter(({ id }) => !alternatives.has(id));
-  const either = binding.filter(({ id }) => alternatives.has(id));
-  const failed = [
-    ...groups.filter(({ result }) => result === 'fail'),
-    ...(either.length > 0 && !either.some(({ result }) => result === 'pass')
-      ? either.filter(({ result }) => result === 'fail').slice(0, 1)
-      : []),
-  ];
+  const short = shortOf(binding);
   if (binding.length === 0) return 'No energy or cool-roof rule that is held here binds this roof.';
-  if (failed.length > 0)
-    return `Short of ${failed.map(({ title, asked, found }) => `${title} (${asked} asked for, ${found} there)`).join('; ')}.`;
+  if (short.length > 0)
+    return `Short of ${short.map(({ title, asked, found }) => `${title}: ${asked} asked for, ${found} there`).join('; ')}.`;
   if (binding.some(({ result }) => result === 'not-known'))
     return 'Whether the energy rules are met is not known yet: give the town or the climate zone.';
   return 'Every energy and cool-roof rule that binds this roof is met.';

@@ -9,6 +9,7 @@ import type {
   RuleResult,
   VentReport,
 } from './types.ts';
+import { sentence } from './words.ts';
 
 export const dampVerdictWords: Readonly<Record<MoistureReport['verdict'], string>> = {
   safe: 'Safe from damp inside the roof.',
@@ -90,10 +91,13 @@ export const optionRows = ({ options, constraints }: MoistureReport): OptionRow[
 export const constraintWords = ({ constraints }: MoistureReport): string | null =>
   constraints.length === 0 ? null : `Asked for: ${constraints.map(({ words }) => words).join('; ')}.`;
 
-/** All rules in one table: those that bind first, what does not apply last. */
+/** All rules: those that bind first, what does not apply last. */
 export function energyRuleRows({ rows, coolRoof }: EnergyRulesReport): EnergyRuleRow[] {
   const order: Record<RuleResult, number> = { fail: 0, pass: 1, 'not-known': 2, 'not-applicable': 3 };
-  return [...rows, ...coolRoof].sort((a, b) => order[a.result] - order[b.result]);
+  const upper = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+  return [...rows, ...coolRoof]
+    .sort((a, b) => order[a.result] - order[b.result])
+    .map((row) => ({ ...row, clause: upper(row.clause), note: sentence(upper(row.note)) }));
 }
 
 export interface CoveringRow {
