@@ -45,6 +45,27 @@ function bareSection(site: Site, starts: readonly TaperOutlet[]): Section {
   );
 }
 
+const unitCones = new WeakMap<Site, Map<string, LeastBoards>>();
+
+/**
+ * The cone that rises 1 in per ft from outlets at level 0. On a level deck every cone from one level is this one,
+ * stretched, so that it is measured once for all layouts with the same outlets.
+ */
+function unitCone(site: Site, starts: readonly TaperOutlet[]): LeastBoards {
+  const known = unitCones.get(site) ?? new Map<string, LeastBoards>();
+  unitCones.set(site, known);
+  const key = JSON.stringify(starts.map((start) => (start.kind === 'point' ? start.at : [start.from, start.to])));
+  const found =
+    known.get(key) ??
+    coneBoardFt(
+      bareSection(site, starts),
+      starts.map((start) => ({ ...start, levelIn: 0 })),
+      1,
+    );
+  known.set(key, found);
+  return found;
+}
+
 /** The slope of a base that is one plane; null where it is not. */
 function onePlane(base: readonly Patch[]): Gradient | null {
   const first = base[0]?.plane;
@@ -68,6 +89,13 @@ export function leastBoards(
 ): LeastBoards {
   const { starts, ground, thickness } = built;
   const plane = ground.how === 'as-read' ? onePlane(site.base) : null;
+  const [{ levelIn }] = starts;
+  const oneLevel = starts.every((start) => Math.abs(start.levelIn - levelIn) < 1e-9);
+  if (plane !== null && oneLevel && Math.hypot(plane.gx, plane.gy) < 1e-9) {
+    const unit = unitCone(site, starts);
+    const flatBoardFt = levelIn * momentsOf(thickness).areaSqFt;
+    return { boardFt: flatBoardFt + slope * unit.boardFt, errorBoardFt: slope * unit.errorBoardFt };
+  }
   if (plane !== null && Math.hypot(plane.gx, plane.gy) < slope - 1e-6)
     return coneBoardFt(bareSection(site, starts), starts, slope, plane);
   const finished = finishedStarts(site.section, ground.patches, starts);
@@ -101,18 +129,6 @@ export function boundOf(site: Site, built: Built): Layout['bound'] {
     errorBoardFt: own.errorBoardFt,
     // Sumps lie below the surface that the outlets' levels and the slope of the way ask for.
     ratio: (builtBoardFt(built) + built.sumpBoardFt) / own.boardFt,
-    strictConeBoardFt:
-      face === null || face <= least ? own.boardFt : strictBoardFt(site, built, own.boardFt, least, face),
+    strictConeBoardFt: face === null || face <= least ? own.boardFt : leastBoards(site, built, face).boardFt,
   };
-}
-
-/** The least boards at the slope of the faces: on a level deck with one start level the same cone, stretched. */
-function strictBoardFt(site: Site, built: Built, ownBoardFt: number, least: number, face: number): number {
-  const [{ levelIn }] = built.starts;
-  const plane = built.ground.how === 'as-read' ? onePlane(site.base) : null;
-  const level = plane !== null && Math.hypot(plane.gx, plane.gy) < 1e-9;
-  if (!level || built.starts.some((start) => Math.abs(start.levelIn - levelIn) > 1e-9))
-    return leastBoards(site, built, face).boardFt;
-  const flat = levelIn * momentsOf(built.thickness).areaSqFt;
-  return flat + ((ownBoardFt - flat) * face) / least;
 }

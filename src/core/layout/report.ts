@@ -57,6 +57,9 @@ function facetReports(built: Built): FacetReport[] {
     }));
 }
 
+/** Weight [psf] of boards of a mean thickness [in] with the cover board. */
+export const addedPsf = (meanIn: number): number => meanIn * insulationPsfPerIn.value + coverBoard.psf;
+
 /** Depth [in] of the roof under an outlet's inlet where its water stands: a main outlet of a new roof lies flush. */
 const inletDepthIn = ({ role, inletAboveLowIn = null }: OutletReport): number | null =>
   role === 'primary' ? 0 : inletAboveLowIn;
@@ -72,13 +75,13 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
   const open = site.edges.filter((edge) => isOpenEdge(edge) || plan.newEdges.has(edge.id));
   const rated = rateOutlets(site, judgement, plan.outlets, open, plan.newEdges, ruleSet, rain);
   const mean = moments.boardFt / moments.areaSqFt;
-  const addedPsf = mean * insulationPsfPerIn.value + coverBoard.psf;
+  const psf = addedPsf(mean);
   const least = judgement.leastFaceSlopeInPerFt;
   const service = inServiceSlope({
     slopeInPerFt: least ?? 0,
     joists: site.roof.deck.joists,
     fallBearingDeg: null,
-    addedDeadPsf: addedPsf,
+    addedDeadPsf: psf,
     unreadDeadPsf: 0,
     liveLoadPsf: site.roof.deck.liveLoadPsf ?? 20,
   });
@@ -120,7 +123,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     leastThicknessIn: moments.leastIn,
     greatestThicknessIn: moments.greatestIn,
     volumeBoardFt: moments.boardFt,
-    addedPsf,
+    addedPsf: psf,
     baseIn: built.baseIn,
     sumps: built.sumps.map(({ outlet, halfFt, riseInPerFt, levelIn }) => ({
       outlet,

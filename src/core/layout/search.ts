@@ -8,9 +8,10 @@ import { openParts } from './open-parts.ts';
 import { type LayoutPlan, otherAxes } from './plan.ts';
 import { costBoardFt, needsLeave, newOutletsOf, rank } from './rank.ts';
 import { Rejects } from './rejects.ts';
-import { type LayoutContext, layoutReport } from './report.ts';
+import { addedPsf, type LayoutContext, layoutReport } from './report.ts';
 import { fourWayShape, shapes, type TaperShape } from './shape.ts';
 import { hardSpots, type Sketch, Sketcher } from './sketch.ts';
+import { momentsOf } from './thermal.ts';
 
 /** Candidates that are looked at before a search stops by itself. */
 export const SEARCH_BUDGET = 3000;
@@ -100,15 +101,19 @@ const weighSketch =
     newOutlets: newOutletsOf(sketch.plan),
   });
 
-const weighLayout =
+/** The same of a surface that was built, before anything is told about its boards. */
+const weighBuilt =
   (ruleInPerFt: number) =>
-  ({ layout, plan }: Ranked): Weighed => ({
-    costBoardFt: costBoardFt(plan, layout.volumeBoardFt, layout.levellingBoardFt),
-    greatestIn: layout.greatestThicknessIn,
-    flatnessPerFt: flatness(layout.leastValleySlopeInPerFt ?? ruleInPerFt, ruleInPerFt),
-    addedPsf: layout.addedPsf,
-    newOutlets: newOutletsOf(plan),
-  });
+  ({ plan, thickness, ground, judgement }: Built): Weighed => {
+    const { boardFt, greatestIn, areaSqFt } = momentsOf(thickness);
+    return {
+      costBoardFt: costBoardFt(plan, boardFt, ground.levellingBoardFt),
+      greatestIn,
+      flatnessPerFt: flatness(judgement.leastValleySlopeInPerFt ?? ruleInPerFt, ruleInPerFt),
+      addedPsf: addedPsf(boardFt / areaSqFt),
+      newOutlets: newOutletsOf(plan),
+    };
+  };
 
 interface Ranked {
   built: Built;
@@ -204,29 +209,50 @@ export function finish<T>(steps: Generator<unknown, T>): T {
   }
 }
 
+/** What stops a surface before its boards are counted. */
+const isStopped = ({ site, limits }: LayoutContext, built: Built): boolean =>
+  built.plan.barred !== null ||
+  waterRejection(site, built) !== null ||
+  heightRejection(usesOf(site, limits, buildUpAt(overBase(built)))) !== null;
+
 /**
  * Reports of what a search has built: offered ones first, the best of them leading and no other that something beats,
- * then the rejected ones with what they break.
+ * then the rejected ones with what they break. What another beats is not reported: counting its boards takes longest.
  */
 export function* layoutsOf(
   context: LayoutContext,
   built: readonly Built[],
   { tried, budget }: Pick<SearchReport, 'tried' | 'budget'>,
 ): Generator<SearchProgress, Layout[]> {
-  const reported: Ranked[] = [];
-  for (const one of built) {
-    reported.push({ built: one, plan: one.plan, layout: layoutReport(context, one) });
-    yield { tried, budget, doing: 'reports', told: reported.length, toTell: built.length };
+  const weigh = weighBuilt(context.site.given.faceInPerFt);
+  const stopped = new Set(built.filter((one) => isStopped(context, one)));
+  const told = new Map<Built, Ranked>();
+  const report = function* (list: readonly Built[]): Generator<SearchProgress> {
+    const fresh = list.filter((one) => !told.has(one));
+    const toTell = told.size + fresh.length;
+    for (const one of fresh) {
+      told.set(one, { built: one, plan: one.plan, layout: layoutReport(context, one) });
+      yield { tried, budget, doing: 'reports', told: told.size, toTell };
+    }
+  };
+  let left = built.filter((one) => !stopped.has(one));
+  let offered = nonDominated(left, weigh);
+  for (;;) {
+    yield* report(offered);
+    // Boards that nobody makes stop a layout only now; what it had beaten is then looked at again.
+    const unmade = offered.filter((one) => told.get(one)?.layout.rejected !== null);
+    if (unmade.length === 0) break;
+    for (const one of unmade) stopped.add(one);
+    left = left.filter((one) => !stopped.has(one));
+    offered = nonDominated(left, weigh);
   }
-  const offered = nonDominated(
-    reported.filter(({ layout }) => layout.rejected === null),
-    weighLayout(context.site.given.faceInPerFt),
-  );
   // Of two ideas at once that do not hold nothing is learnt that each of them alone does not tell.
-  const rejected = reported.filter(({ layout, plan }) => layout.rejected !== null && !plan.pair);
-  const ranked = [...offered, ...rejected].sort((a, b) => rank(a) - rank(b));
+  const rejected = built.filter((one) => stopped.has(one) && !one.plan.pair);
+  yield* report(rejected);
+  const rankedOf = (list: readonly Built[]): Ranked[] => list.flatMap((one) => told.get(one) ?? []);
+  const ranked = rankedOf([...offered, ...rejected]).sort((a, b) => rank(a) - rank(b));
   const lead = ranked.find(({ layout }) => layout.rejected === null);
-  const best = distinctions(offered.map(({ layout }) => layout));
+  const best = distinctions(rankedOf(offered).map(({ layout }) => layout));
   return ranked.map((one) => {
     const { plan } = one;
     const layout = { ...one.layout, why: [...(best.get(one.layout.id) ?? []), one.layout.why].join(' ') };
