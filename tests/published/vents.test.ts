@@ -176,6 +176,12 @@ describe('vents of the attic beside the section', () => {
     expect(low.todo.join(' ')).toContain('522 sq in');
   });
 
+  it('a gable louver is neither high nor at the eaves: by 1/300 it does not count', () => {
+    const gables = report({ vents: [vent('ridge', 16, 18), vent('soffit-strip', 20, 9), vent('gable', 2)] });
+    expect([gables.thereSqIn, gables.verdict]).toEqual([588, 'short']);
+    expect(gables.conditions[0].text).toContain('288 sq in high, 180 at the eaves');
+  });
+
   it('1/150 asks for no condition', () => {
     expect(report({ vents: [vent('soffit-strip', 128, 9)], zone: '7' }).verdict).toBe('enough');
   });

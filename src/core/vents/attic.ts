@@ -61,7 +61,8 @@ interface Weighed {
   rule: ReducedVentRule;
   neededSqIn: number;
   highSqIn: number;
-  lowSqIn: number;
+  /** At the eaves: a gable louver is neither there nor high. */
+  eaveSqIn: number;
   climateZone: string | null;
   retarder: Adjoining['ceilingRetarder'];
 }
@@ -71,13 +72,14 @@ function conditionsOf({
   rule,
   neededSqIn: need,
   highSqIn,
-  lowSqIn,
+  eaveSqIn,
   climateZone,
   retarder,
 }: Weighed): VentReport['conditions'] {
   const source = sourceNote(rule);
-  const all = Math.max(need, highSqIn + lowSqIn);
-  const split = highSqIn >= rule.highFrom * all - SAME && highSqIn <= rule.highTo * all + SAME;
+  const both = highSqIn + eaveSqIn;
+  const all = Math.max(need, both);
+  const split = both >= need - SAME && highSqIn >= rule.highFrom * all - SAME && highSqIn <= rule.highTo * all + SAME;
   const bites =
     rule.retarderZones === null
       ? true
@@ -87,7 +89,7 @@ function conditionsOf({
   const where = rule.retarderZones === null ? '' : ` in zones ${rule.retarderZones.join(', ')}`;
   return [
     {
-      text: `${plainNumber(100 * rule.highFrom)} to ${plainNumber(100 * rule.highTo)} % of the vent area ${rule.highWords}, the rest at the eaves: ${plainNumber(highSqIn)} sq in high, ${plainNumber(lowSqIn)} low`,
+      text: `${plainNumber(100 * rule.highFrom)} to ${plainNumber(100 * rule.highTo)} % of the vent area ${rule.highWords}, the rest at the eaves: ${plainNumber(highSqIn)} sq in high, ${plainNumber(eaveSqIn)} at the eaves`,
       state: split ? 'met' : 'not-met',
       source,
     },
@@ -161,10 +163,10 @@ function todoOf(
   rule: ReducedVentRule,
   usualSqIn: number,
   reducedSqIn: number,
-  there: Weighed,
+  there: number,
 ): string[] {
   if (verdict !== 'short') return [];
-  const missing = usualSqIn - there.highSqIn - there.lowSqIn;
+  const missing = usualSqIn - there;
   const [from, to] = [rule.highFrom * reducedSqIn, rule.highTo * reducedSqIn];
   return [
     ...(missing > 0 ? [`Add ${plainNumber(Math.ceil(missing))} sq in of net free area to reach 1/150`] : []),
@@ -221,7 +223,9 @@ export function ventReport({ adjoining, edition, climateZone }: VentInput): {
     rule,
     neededSqIn: reducedSqIn ?? 0,
     highSqIn,
-    lowSqIn,
+    eaveSqIn: vents
+      .filter((vent) => !vent.high && !letsOut(vent))
+      .reduce((total, { totalSqIn }) => total + totalSqIn, 0),
     climateZone,
     retarder: ceilingRetarder,
   };
@@ -251,7 +255,7 @@ export function ventReport({ adjoining, edition, climateZone }: VentInput): {
     todo:
       usualSqIn === null || reducedSqIn === null
         ? ['Measure the attic floor: length by width, level.']
-        : todoOf(verdict, rule, usualSqIn, reducedSqIn, weighed),
+        : todoOf(verdict, rule, usualSqIn, reducedSqIn, there),
     flatPart: { text: FLAT, source: sourceNote(ventedOrNot) },
     source: sourceNote(ventRatios),
   };
