@@ -127,6 +127,24 @@ export const membraneLife = [
   },
 ] as const satisfies readonly MembraneLife[];
 
+export interface LifeValue extends Cited {
+  /** Years that are worth nothing, and points for every year beyond them. */
+  noneAtYears: number;
+  pointsPerYear: number;
+}
+
+/**
+ * Value of a life in years: 0 at 5, 10 at 30, straight between. Only the ends of a band are valued by it, so that a
+ * judged score has its low and its high; every judged score lies inside its band.
+ */
+export const lifeValue = {
+  noneAtYears: 5,
+  pointsPerYear: 0.4,
+  source: 'practice',
+  at: 'value of expected life',
+  grade: 'practice',
+} as const satisfies LifeValue;
+
 export interface CostIndex extends Cited {
   membrane: MembraneId;
   /** Installed on a small residential section; adhered 60-mil TPO = 1.00. */

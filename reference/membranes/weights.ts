@@ -90,6 +90,70 @@ export const situationWeights = [
   },
 ] as const satisfies readonly SituationWeights[];
 
+/** Facts of the job that make one criterion count more or less; the core says when each holds. */
+export type ShiftCondition = 'stood-water' | 'grease' | 'no-flame-site' | 'residue-stays' | 'residue-gone';
+
+export interface WeightShift extends Cited {
+  when: ShiftCondition;
+  criterion: CriterionId;
+  /** The weight is multiplied by this; all weights are then brought back to a sum of 1. */
+  times: number;
+  /** "water stood on the old roof": the fact, in the middle of a sentence. */
+  because: string;
+}
+
+/**
+ * What moves a weight inside its situation: judgement from common practice, editable.
+ * A fact that rules a covering out is a veto and no weight; these count for what is left.
+ */
+export const weightShifts = [
+  {
+    when: 'stood-water',
+    criterion: 'ponding',
+    times: 1.5,
+    because: 'water stood on the old roof',
+    source: 'practice',
+    at: 'weight shifts: ponding history',
+    grade: 'practice',
+  },
+  {
+    when: 'grease',
+    criterion: 'puncture',
+    times: 1.5,
+    because: 'a kitchen exhaust is cleaned and serviced from the roof',
+    source: 'practice',
+    at: 'weight shifts: grease',
+    grade: 'practice',
+  },
+  {
+    when: 'no-flame-site',
+    criterion: 'ignition',
+    times: 1.5,
+    because: 'open flame is barred here, so what still burns while it is put on counts more',
+    source: 'practice',
+    at: 'weight shifts: no-flame site',
+    grade: 'practice',
+  },
+  {
+    when: 'residue-stays',
+    criterion: 'residue',
+    times: 1.5,
+    because: 'old asphalt stays in place',
+    source: 'practice',
+    at: 'weight shifts: bitumen residue',
+    grade: 'practice',
+  },
+  {
+    when: 'residue-gone',
+    criterion: 'residue',
+    times: 0.5,
+    because: 'no old asphalt is left to touch',
+    source: 'practice',
+    at: 'weight shifts: bitumen residue',
+    grade: 'practice',
+  },
+] as const satisfies readonly WeightShift[];
+
 export interface ParentCap extends Cited {
   criteria: readonly CriterionId[];
   mostTogether: number;

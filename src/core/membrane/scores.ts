@@ -7,7 +7,15 @@ import {
 } from '../../../reference/membranes/criteria.ts';
 import { type MembraneHeat, membraneHeat } from '../../../reference/membranes/heat.ts';
 import { type MembraneLevels, membraneLevels } from '../../../reference/membranes/levels.ts';
-import { type CostIndex, costCurve, costIndex, membraneLife } from '../../../reference/membranes/life-and-cost.ts';
+import {
+  type CostIndex,
+  costCurve,
+  costIndex,
+  lifeValue,
+  membraneLife,
+} from '../../../reference/membranes/life-and-cost.ts';
+import { sourceNote } from '../finding.ts';
+import type { SourceNote } from '../report/types.ts';
 import { figure } from '../safety/figure.ts';
 import { type MembraneId, rowFor } from './options.ts';
 import { solarReflectanceIndex, surfaceTemperatureF } from './sri.ts';
@@ -16,10 +24,18 @@ import type { Weights } from './weights.ts';
 export interface CriterionScore {
   criterion: CriterionId;
   title: string;
-  /** 0 to 10. */
+  /** 0 to 10, at the likely value of the evidence. */
   score: number;
+  /** The score at the bad and at the good end of the evidence; both are the score where no range is known. */
+  low: number;
+  high: number;
+  /** The evidence itself: a figure with its range, or what was judged. */
+  figure: string;
   text: string;
+  source: SourceNote;
 }
+
+type Reason = Omit<CriterionScore, 'criterion' | 'title'>;
 
 export type Scores = Readonly<Record<CriterionId, number>>;
 
@@ -50,47 +66,69 @@ export function costScore(index: number): number {
   return low.score + ((index - low.index) / (high.index - low.index)) * (high.score - low.score);
 }
 
-function heatReason(id: MembraneId): { score: number; text: string } {
+function heatReason(id: MembraneId): Reason {
   const heat = rowFor(heatTable, id);
-  const [least, most] = heat.agedRange.map((value) => figure(solarReflectanceIndex(value, heat.emittance), 0));
+  const [least, most] = heat.agedRange.map((value) => solarReflectanceIndex(value, heat.emittance)) as [number, number];
+  const range = `${figure(least, 0)} to ${figure(most, 0)}`;
   const sri = agedSri(id);
   const hot = figure(surfaceTemperatureF(heat.agedReflectance, heat.emittance), 0);
   return {
     score: heatScore(sri),
-    text: `Aged SRI ${figure(sri, 0)} (${least} to ${most} by product and dirt); about ${hot} F in full summer sun.`,
+    low: heatScore(least),
+    high: heatScore(most),
+    figure: `aged SRI ${figure(sri, 0)} (${range})`,
+    text: `Aged SRI ${figure(sri, 0)} (${range} by product and dirt); about ${hot} F in full summer sun.`,
+    source: sourceNote(heat),
   };
 }
 
-function costReason(id: MembraneId): { score: number; text: string } {
-  const [least, most] = rowFor(costTable, id).index;
+function costReason(id: MembraneId): Reason {
+  const cost = rowFor(costTable, id);
+  const [least, most] = cost.index;
   const range = least === most ? least.toFixed(2) : `${least.toFixed(2)} to ${most.toFixed(2)}`;
   return {
     score: costScore((least + most) / 2),
+    low: costScore(most),
+    high: costScore(least),
+    figure: `cost index ${range}`,
     text: `Cost index ${range}, with adhered TPO at 1.00; your own prices decide.`,
+    source: sourceNote(cost),
   };
 }
 
-function levelReason(
-  id: MembraneId,
-  criterion: Exclude<CriterionId, 'heat' | 'cost'>,
-): { score: number; text: string } {
+/** Value of a life in years, 0 to 10. Source: reference/membranes/life-and-cost.ts */
+export function lifeScore(years: number): number {
+  return Math.min(10, Math.max(0, (years - lifeValue.noneAtYears) * lifeValue.pointsPerYear));
+}
+
+function lifeReason(id: MembraneId, { score, text }: ScaleLevel): Reason {
+  const life = rowFor(membraneLife, id);
+  const range = `${life.years[0]} to ${life.years[1]} years`;
+  return {
+    score,
+    low: Math.min(score, lifeScore(life.years[0])),
+    high: Math.max(score, lifeScore(life.years[1])),
+    figure: range,
+    text: `${text} ${range}; it usually ends with ${life.usualFailure}.`,
+    source: sourceNote(life),
+  };
+}
+
+function levelReason(id: MembraneId, criterion: Exclude<CriterionId, 'heat' | 'cost'>): Reason {
   const name = rowFor(levelTable, id).levels[criterion];
   const level = levels.find((row) => row.criterion === criterion && row.level === name);
   if (!level) throw new Error(`no level ${name} on the ${criterion} scale`);
-  if (criterion !== 'life') return level;
-  const life = rowFor(membraneLife, id);
-  return {
-    score: level.score,
-    text: `${level.text} ${life.years[0]} to ${life.years[1]} years; it usually ends with ${life.usualFailure}.`,
-  };
+  if (criterion === 'life') return lifeReason(id, level);
+  const { score, text } = level;
+  return { score, low: score, high: score, figure: text, text, source: sourceNote(level) };
 }
 
-/** The ten scores of one covering, each with its reason. Source: the tables of reference/membranes. */
+/** The ten scores of one covering, each with its evidence and its reason. Source: the tables of reference/membranes. */
 export function scoreMembrane(id: MembraneId): readonly CriterionScore[] {
   return criterionTable.map(({ id: criterion, title }) => {
     const reason =
       criterion === 'heat' ? heatReason(id) : criterion === 'cost' ? costReason(id) : levelReason(id, criterion);
-    return { criterion, title, score: reason.score, text: reason.text };
+    return { criterion, title, ...reason };
   });
 }
 
