@@ -4,10 +4,10 @@ import { membraneOptions } from '../../../reference/membranes/options.ts';
 import type { MembraneFacts } from '../membrane/facts.ts';
 import { solarReflectanceIndex } from '../membrane/sri.ts';
 import { winterFor } from '../moisture/winter.ts';
-import { stateCode } from '../outlets/rain-city.ts';
 import type { CoolRoofOption } from '../report/types.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
+import { stateCode } from '../site/town.ts';
 
 /** Whom the rules see: the job, its place and its slope. */
 export interface CoolRoofJob {

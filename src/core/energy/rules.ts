@@ -14,7 +14,6 @@ import type { Cited } from '../../../reference/sources.ts';
 import { area, inches, plainNumber, rValue } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { rowForZone, tableFor } from '../layout/energy-target.ts';
-import { stateCode } from '../outlets/rain-city.ts';
 import type {
   CoolRoofRow,
   EnergyRuleRow,
@@ -25,6 +24,7 @@ import type {
 } from '../report/types.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
+import { stateCode } from '../site/town.ts';
 import {
   californiaAboveR,
   coolRoofApplies,

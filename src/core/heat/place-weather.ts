@@ -1,8 +1,8 @@
 import { stationWeather, type WeatherRow } from '../../../reference/weather.ts';
 import { type WinterClimateRow, winterClimates } from '../../../reference/winter-climate.ts';
-import { findTown } from '../outlets/rain-city.ts';
 import type { Assumption } from '../report/types.ts';
 import type { Roof } from '../roof.ts';
+import { findTown } from '../site/town.ts';
 
 /** Summer and winter of one listed town. */
 export interface TownWeather extends WeatherRow {

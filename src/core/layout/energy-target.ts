@@ -10,6 +10,7 @@ import { filmsR } from '../../../reference/insulation.ts';
 import type { Cited } from '../../../reference/sources.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
+import { climateZoneOf } from '../site/town.ts';
 
 /** What the energy code or the job asks of this roof. */
 export interface EnergyTarget {
@@ -46,7 +47,7 @@ export function tableFor(ruleSet: RuleSet, commercial: boolean): ZoneTable {
 /** The R and U that this roof should reach: as given, else by climate zone where people live below. */
 export function energyTarget(site: Site, ruleSet: RuleSet): EnergyTarget {
   const { place, insulation } = site.roof;
-  const { climateZone } = place;
+  const climateZone = climateZoneOf(place);
   const commercial = ruleSet.building.id.startsWith('ibc') || ruleSet.building.id.startsWith('iebc');
   const heated = site.given.below.startsWith('living');
   const belowKind = insulation.below?.kind ?? null;

@@ -1,9 +1,9 @@
 import { indoorClasses } from '../../../reference/vapor.ts';
 import { type WinterClimateRow, winterClimates } from '../../../reference/winter-climate.ts';
 import { cOfF } from '../heat/degrees.ts';
-import { findTown } from '../outlets/rain-city.ts';
 import type { Assumption } from '../report/types.ts';
 import type { Roof } from '../roof.ts';
+import { findTown } from '../site/town.ts';
 import { saturationPa } from './psychrometrics.ts';
 
 /** The winter that a roof is judged by. */

@@ -1,58 +1,13 @@
 import { type RainCityRow, rainCities } from '../../../reference/rain-cities.ts';
-import { type StateCode, usStates } from '../../../reference/us-states.ts';
+import { findTown, type TownMatch } from '../site/town.ts';
 
 const rows: readonly RainCityRow[] = rainCities;
-const states = Object.entries(usStates) as [StateCode, string][];
-
-const plain = (text: string): string =>
-  text
-    .toLowerCase()
-    .replace(/[.']/g, '')
-    .replace(/\bsaint\b/g, 'st')
-    .replace(/\s+/g, ' ')
-    .trim();
-
-/** Postal code of a state from its code or name; null for other text. */
-export function stateCode(text: string): StateCode | null {
-  const wanted = plain(text);
-  return states.find(([code, name]) => code.toLowerCase() === wanted || plain(name) === wanted)?.[0] ?? null;
-}
-
-/** What a table of towns holds for a place. */
-export type TownMatch<R> =
-  | { kind: 'listed'; row: R }
-  /** The town's name stands in several states and none was given. */
-  | { kind: 'several'; rows: readonly R[] }
-  /** Not listed; the towns of its state. */
-  | { kind: 'state'; town: string; state: StateCode; rows: readonly R[] }
-  /** Neither town nor state can be placed. */
-  | { kind: 'none'; town: string | null; rows: readonly R[] };
 
 /** What is known of the rain at a town. */
 export type CityMatch = TownMatch<RainCityRow>;
 
 /** Finds a town in the rain table. Correctness: tests/unit/outlets/rain.test.ts */
 export const findCity = (city: string | null, state: string | null): CityMatch => findTown(rows, city, state);
-
-/** Finds a town in a table, upper or lower case, "Town", "Town, ST" or with the state apart. */
-export function findTown<R extends { state: StateCode; city: string }>(
-  table: readonly R[],
-  city: string | null,
-  state: string | null,
-): TownMatch<R> {
-  const [town, tail] = splitTown(city ?? '');
-  const code = stateCode(state ?? '') ?? stateCode(tail);
-  const named = table.filter((row) => plain(row.city) === plain(town) && (code === null || row.state === code));
-  if (named.length === 1) return { kind: 'listed', row: named[0] };
-  if (named.length > 1) return { kind: 'several', rows: named };
-  if (code !== null) return { kind: 'state', town, state: code, rows: table.filter((row) => row.state === code) };
-  return { kind: 'none', town: town || null, rows: table };
-}
-
-function splitTown(city: string): [town: string, tail: string] {
-  const comma = city.lastIndexOf(',');
-  return comma < 0 ? [city.trim(), ''] : [city.slice(0, comma).trim(), city.slice(comma + 1)];
-}
 
 /** The row with the greatest rain. */
 export const wettest = (some: readonly RainCityRow[]): RainCityRow =>

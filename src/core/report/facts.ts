@@ -14,6 +14,7 @@ import { nothingKnown } from '../safety/nothing-known.ts';
 import { anyBears, wetFound } from '../scope/bearing.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
+import { climateZoneOf } from '../site/town.ts';
 import type { ExistingReport, Layout } from './types.ts';
 
 /** Found, or nobody has looked. */
@@ -64,12 +65,13 @@ export function membraneFacts(
     shade: null,
     tightBudget: preferences.tightBudget,
     workTemperatureF: preferences.workTemperatureF,
-    climateZone: roof.place.climateZone,
+    climateZone: climateZoneOf(roof.place),
     livingSpaceBelow: overLiving(site),
     coolRoofRule: bindingCoolRoof(
       coolRoofJob(site, ruleSet, layout?.leastFaceSlopeInPerFt ?? existing.leastFaceSlopeInPerFt ?? 0),
     ),
     askedFor: preferences.membrane,
+    ownWeights: preferences.weights,
   };
 }
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { rainFor } from '../../../src/core/outlets/rain.ts';
-import { findCity, stateCode } from '../../../src/core/outlets/rain-city.ts';
+import { findCity } from '../../../src/core/outlets/rain-city.ts';
 import type { Rain } from '../../../src/core/roof.ts';
+import { stateCode } from '../../../src/core/site/town.ts';
 import { rules } from './rules.ts';
 
 const irc = rules('irc-2021', 'ipc-2021');
