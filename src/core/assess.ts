@@ -273,6 +273,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
         : null),
     membranes: membranes.reports,
     chosenMembrane: membranes.chosen,
+    membraneWeighing: membranes.weighing,
     whyNotTheSame: whyNotTheSame(facts, membranes),
     materials: materials.lines,
     cautions: evaluateCautions(safetyFacts(site, old.report, chosen, membranes.attachment)),

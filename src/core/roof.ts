@@ -1,4 +1,5 @@
 import type { FindingKind } from '../../reference/findings.ts';
+import type { CriterionId } from '../../reference/membranes/criteria.ts';
 
 /**
  * One roof section as it was measured: what `src/input` hands to the core.
@@ -309,6 +310,9 @@ export interface InspectionFinding {
   photos: readonly string[];
 }
 
+/** What each count of the covering choice weighs for this owner: shares in percent; what is not named keeps its usual part. */
+export type OwnWeights = Readonly<Partial<Record<CriterionId, number>>>;
+
 export interface Preferences {
   /** Nobody wants an open flame on this job (owner, insurer, fire official). */
   noFlame: boolean | null;
@@ -323,6 +327,8 @@ export interface Preferences {
   workTemperatureF: number | null;
   /** Membrane option that the owner asks for. */
   membrane: string | null;
+  /** Weights of the covering choice; null = by the situation. */
+  weights: OwnWeights | null;
   /** The covering that is there must stay. */
   keepCovering: boolean | null;
   /** No foam may be sprayed. */

@@ -1,13 +1,16 @@
+import { type CriterionId, criteria } from '../../reference/membranes/criteria.ts';
 import type {
   Adjoining,
   BelowInsulation,
   Deck,
   InspectionFinding,
   LocalRules,
+  OwnWeights,
   Preferences,
   Rain,
   Roof,
 } from '../core/roof.ts';
+import { plainNumber } from '../units/print.ts';
 import { readFindingKind } from './finding-kind.ts';
 import { type InputLog, shown, under } from './problems.ts';
 import { PartReader, readAs, readPair } from './read-measures.ts';
@@ -24,6 +27,7 @@ import type {
   RawPreferences,
   RawRuleSet,
   RawSlopeRule,
+  RawWeights,
   RawWind,
 } from './schema.ts';
 import { stateLetters, townAndState } from './town-and-state.ts';
@@ -205,6 +209,34 @@ export function readFinding(raw: RawFinding, path: string, log: InputLog): Inspe
   return kind === null ? null : { kind, ...finding };
 }
 
+/** Weights of the owner's own. They cannot leave nothing, and shares beside others cannot be more than the whole. */
+function readWeights(raw: RawWeights, path: string, log: InputLog): OwnWeights | null {
+  const given = Object.entries(raw).filter((entry): entry is [CriterionId, number] => entry[1] != null);
+  if (given.length === 0) return null;
+  const sum = given.reduce((total, [, share]) => total + share, 0);
+  const all = given.length === criteria.length;
+  if (all && sum <= 0) {
+    log.problem(path, 'range', 'all weights are 0, so nothing is left to weigh by.', {
+      got: '0 for every count',
+      instead: 'a share above 0 for at least one',
+    });
+    return null;
+  }
+  if (!all && sum > 100 + 1e-9) {
+    log.problem(
+      path,
+      'range',
+      'the shares come to more than 100 percent, and the counts not named would get less than nothing.',
+      {
+        got: `${plainNumber(sum, 1)} percent in all`,
+        instead: 'shares of at most 100 percent together, or a number for every one of the ten counts',
+      },
+    );
+    return null;
+  }
+  return Object.fromEntries(given);
+}
+
 export function readPreferences(raw: RawPreferences, path: string, log: InputLog): Preferences {
   return {
     noFlame: raw.noFlame ?? null,
@@ -215,6 +247,7 @@ export function readPreferences(raw: RawPreferences, path: string, log: InputLog
     tightBudget: raw.tightBudget ?? null,
     workTemperatureF: readAs(raw.workTemperatureF, 'temperature', under(path, 'workTemperatureF'), log),
     membrane: raw.membrane ?? null,
+    weights: raw.weights ? readWeights(raw.weights, under(path, 'weights'), log) : null,
     keepCovering: raw.keepCovering ?? null,
     noSprayFoam: raw.noSprayFoam ?? null,
     noFoamAbove: raw.noFoamAbove ?? null,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { type CriterionId, criteria } from '../../reference/membranes/criteria.ts';
 import {
   answers,
   belowInsulationKinds,
@@ -352,6 +353,17 @@ export const slopeRuleSchema = group({
 
 export const windSchema = group({ mph: m.speed.nullish(), edition: text.nullish() });
 
+const weightShare = z
+  .number({ error: 'a share in percent: 30' })
+  .min(0, { error: 'a share in percent, 0 or more: 30' })
+  .max(100, { error: 'a share in percent, at most 100: 30' });
+
+const weightsSchema = group(
+  Object.fromEntries(
+    criteria.map(({ id, title }) => [id, weightShare.nullish().describe(`${title}: share in percent.`)]),
+  ) as Record<CriterionId, z.ZodOptional<z.ZodNullable<typeof weightShare>>>,
+).describe('What each count of the covering choice weighs, in percent; what is not named shares the rest as usual.');
+
 export const preferencesSchema = group({
   noFlame: yesNo.nullish(),
   residueRemovedOrCovered: yesNo.nullish(),
@@ -361,6 +373,7 @@ export const preferencesSchema = group({
   tightBudget: yesNo.nullish(),
   workTemperatureF: m.temperature.nullish(),
   membrane: text.nullish(),
+  weights: weightsSchema.nullish(),
   keepCovering: yesNo.nullish().describe('The covering that is there must stay.'),
   noSprayFoam: yesNo.nullish().describe('No foam may be sprayed.'),
   noFoamAbove: yesNo.nullish().describe('No insulation board may go on above the deck.'),
@@ -425,6 +438,7 @@ export type RawAdjoining = z.infer<typeof adjoiningSchema>;
 export type RawBoards = z.infer<typeof boardsSchema>;
 export type RawSlopeRule = z.infer<typeof slopeRuleSchema>;
 export type RawWind = z.infer<typeof windSchema>;
+export type RawWeights = z.infer<typeof weightsSchema>;
 export type RawPreferences = z.infer<typeof preferencesSchema>;
 
 /** The roof file as JSON Schema (draft 2020-12): measurements are "number or text", "not known" is said where it may stand. */

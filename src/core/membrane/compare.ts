@@ -1,23 +1,16 @@
 import { nearTie } from '../../../reference/membranes/weights.ts';
 import { sourceNote } from '../finding.ts';
-import type { Finding, MembraneReport } from '../report/types.ts';
+import type { Finding, MembraneReport, MembraneWeighing } from '../report/types.ts';
 import { figure } from '../safety/figure.ts';
 import { type AttachmentChoice, attachmentChoices } from './attachment.ts';
 import type { MembraneFacts } from './facts.ts';
-import { type Candidate, dominates, type Flip, flipsTo } from './flip.ts';
-import { flipWords, sentenceStart, winsOnlyIf } from './flip-words.ts';
+import { flipsTo } from './flip.ts';
+import { flipWords } from './flip-words.ts';
 import { membraneNotes } from './notes.ts';
-import { type Membrane, type MembraneId, membraneOf, membranes } from './options.ts';
-import { chosenPlain, otherPlain, vetoedPlain } from './plain.ts';
-import { type CriterionScore, scoreMembrane, scoresById, weightedScore } from './scores.ts';
-import { type Veto, vetoesOf } from './vetoes.ts';
+import { type MembraneId, membraneOf, membranes } from './options.ts';
+import { flipDistance, type Ranked, rank, rankedReports, vetoedReport, weighingReport } from './reports.ts';
+import { vetoesOf } from './vetoes.ts';
 import { type WeighedSituation, weighSituation } from './weights.ts';
-
-interface Ranked extends Candidate<MembraneId> {
-  membrane: Membrane;
-  reasons: readonly CriterionScore[];
-  score: number;
-}
 
 export interface MembraneComparison {
   /** Ranked options first, best on top; then the vetoed ones in the order of the table. */
@@ -25,86 +18,23 @@ export interface MembraneComparison {
   chosen: MembraneId | null;
   /** How the chosen covering is held. */
   attachment: AttachmentChoice | null;
+  weighing: MembraneWeighing;
   notes: readonly Finding[];
 }
 
-function rank(open: readonly Membrane[], { weights }: WeighedSituation): readonly Ranked[] {
-  return open
-    .map((membrane) => {
-      const reasons = scoreMembrane(membrane.id);
-      const scores = scoresById(reasons);
-      return { id: membrane.id, membrane, reasons, scores, score: weightedScore(scores, weights) };
-    })
-    .sort((a, b) => b.score - a.score);
-}
-
-function reportOf(
-  entry: Ranked,
-  ranked: readonly Ranked[],
-  { weights }: WeighedSituation,
-  attachment: AttachmentChoice | null,
-): MembraneReport {
-  const winner = ranked[0]!;
-  const { name, shortName } = entry.membrane;
-  const above = ranked.find((other) => dominates(other.scores, entry.scores));
-  const flips =
-    entry === winner
-      ? ranked.slice(1).flatMap((rival) => flipsTo(winner, rival, ranked, weights).map((flip) => ({ flip, rival })))
-      : flipsTo(winner, entry, ranked, weights).map((flip) => ({ flip, rival: entry }));
-  const sentences =
-    entry === winner
-      ? flips
-          .sort((a, b) => distance(a.flip) - distance(b.flip))
-          .slice(0, 4)
-          .map(({ flip, rival }) => `${sentenceStart(rival.membrane.shortName)} would take over if ${flipWords(flip)}.`)
-      : above
-        ? [`No weights make it win: ${above.membrane.shortName} is at least as good on every count.`]
-        : [
-            winsOnlyIf(
-              shortName,
-              flips.map(({ flip }) => flip),
-            ),
-          ];
-  return {
-    id: entry.id,
-    name,
-    score: entry.score,
-    veto: null,
-    reasons: entry.reasons
-      .map(({ criterion, title, score, text }) => ({ criterion: title, weight: weights[criterion], score, text }))
-      .sort((a, b) => b.weight - a.weight),
-    flips: sentences,
-    plain: entry === winner ? chosenPlain(entry, weights, attachment) : otherPlain(entry, winner, weights),
-  };
-}
-
-const distance = (flip: Flip) => Math.abs(flip.to - flip.from);
-
-function vetoedReport(membrane: Membrane, vetoes: readonly Veto[]): MembraneReport {
-  return {
-    id: membrane.id,
-    name: membrane.name,
-    score: null,
-    veto: { why: vetoes.map((veto) => veto.why).join(' Also: '), source: vetoes[0]!.source },
-    reasons: [],
-    flips: [],
-    plain: vetoedPlain(membrane, vetoes),
-  };
-}
-
-function nearTieNote(ranked: readonly Ranked[], { weights }: WeighedSituation): Finding[] {
+function nearTieNote(ranked: readonly Ranked[], { weights, own }: WeighedSituation): Finding[] {
   const [winner, ...rivals] = ranked;
   if (!winner) return [];
   const close = rivals
     .flatMap((rival) => flipsTo(winner, rival, ranked, weights).map((flip) => ({ flip, rival })))
-    .sort((a, b) => distance(a.flip) - distance(b.flip))[0];
-  if (!close || distance(close.flip) > nearTie.weightMargin) return [];
+    .sort((a, b) => flipDistance(a.flip) - flipDistance(b.flip))[0];
+  if (!close || flipDistance(close.flip) > nearTie.weightMargin) return [];
   return [
     {
       id: 'near-tie',
       level: 'note',
       where: 'membrane',
-      message: `Near tie: ${winner.membrane.shortName} (${figure(winner.score)}) and ${close.rival.membrane.shortName} (${figure(close.rival.score)}). The second would win if ${flipWords(close.flip)}. Show the owner both.`,
+      message: `Near tie: ${winner.membrane.shortName} (${figure(winner.score)}) and ${close.rival.membrane.shortName} (${figure(close.rival.score)}). The second would win if ${flipWords(close.flip, own ? 'given' : 'assumed')}. Show the owner both.`,
       value: close.flip.to.toFixed(3),
       limit: close.flip.from.toFixed(3),
       source: sourceNote(nearTie),
@@ -174,13 +104,14 @@ export function compareMembranes(facts: MembraneFacts): MembraneComparison {
   const chosen = ranked[0]?.id ?? null;
   const attachment = chosen ? (attachmentChoices(chosen, facts).find((way) => way.refused === null) ?? null) : null;
   const reports = [
-    ...ranked.map((entry) => reportOf(entry, ranked, weighed, attachment)),
+    ...rankedReports(ranked, weighed, attachment),
     ...judged.filter(({ vetoes }) => vetoes.length > 0).map(({ membrane, vetoes }) => vetoedReport(membrane, vetoes)),
   ];
   return {
     reports,
     chosen,
     attachment,
+    weighing: weighingReport(weighed, facts.ownWeights),
     notes: [
       ...nothingLeft(ranked),
       ...warmerDayNote(facts, chosen),

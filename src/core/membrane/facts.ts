@@ -1,5 +1,5 @@
 import type { CoolRoofRuleId } from '../../../reference/membranes/heat.ts';
-import type { CoveringKind, DeckKind } from '../roof.ts';
+import type { CoveringKind, DeckKind, OwnWeights } from '../roof.ts';
 
 /**
  * What the choice of the covering hangs on. `null` = not known; the cautious answer is then taken where people or the
@@ -52,4 +52,6 @@ export interface MembraneFacts {
   coolRoofRule: CoolRoofRuleId | null;
   /** Id of the option that the owner asks for. */
   askedFor: string | null;
+  /** Weights of the owner's own: shares in percent by criterion; null = the usual ones. */
+  ownWeights: OwnWeights | null;
 }

@@ -24,13 +24,19 @@ function lessWords(ratio: number): string {
   return 'hardly at all, against what';
 }
 
+/** Whose the weights are: the usual ones of the situation, or those that the roof file gives. */
+export type WeightsBy = 'assumed' | 'given';
+
+const against: Readonly<Record<WeightsBy, string>> = { assumed: 'we assumed', given: 'you gave' };
+
 /** How much more or less one thing would have to count, in words: "price counted nearly five times as much as we assumed". */
-export function flipWords(flip: Flip): string {
+export function flipWords(flip: Flip, by: WeightsBy = 'assumed'): string {
   const criterion = table.find((row) => row.id === flip.criterion);
   if (!criterion) throw new Error(`no criterion ${flip.criterion}`);
+  if (flip.from === 0) return `${criterion.plain} counted at all (${flip.to.toFixed(2)} instead of nothing)`;
   const ratio = flip.to / flip.from;
   const words = ratio >= 1 ? moreWords(ratio) : lessWords(ratio);
-  return `${criterion.plain} counted ${words} we assumed (${flip.to.toFixed(2)} instead of ${flip.from.toFixed(2)})`;
+  return `${criterion.plain} counted ${words} ${against[by]} (${flip.to.toFixed(2)} instead of ${flip.from.toFixed(2)})`;
 }
 
 /** First letter large; the rest, with its trade abbreviations, as it is. */
@@ -39,8 +45,8 @@ export function sentenceStart(text: string): string {
 }
 
 /** One sentence for an option: what would make it win, at most three ways, nearest first. */
-export function winsOnlyIf(name: string, flips: readonly Flip[]): string {
+export function winsOnlyIf(name: string, flips: readonly Flip[], by: WeightsBy = 'assumed'): string {
   if (flips.length === 0) return `No change of a single weight makes ${name} win.`;
-  const ways = flips.slice(0, 3).map((flip) => flipWords(flip));
+  const ways = flips.slice(0, 3).map((flip) => flipWords(flip, by));
   return `${sentenceStart(name)} would win only if ${listed(ways, 'or')}.`;
 }

@@ -1,6 +1,16 @@
 import { type MembraneId, type MembraneOption, membraneOptions } from '../../../reference/membranes/options.ts';
+import type { CoveringKind } from '../roof.ts';
 
 export type { MembraneId };
+
+/** Old coverings that leave asphalt behind. */
+export const bituminous: ReadonlySet<CoveringKind> = new Set([
+  'sbs-granule',
+  'app',
+  'bur-gravel',
+  'bur-smooth',
+  'roll-roofing',
+]);
 
 export interface Membrane extends MembraneOption {
   id: MembraneId;

@@ -8,12 +8,11 @@ import { type MembraneVeto, membraneVetoes, type VetoCondition } from '../../../
 import type { Cited } from '../../../reference/sources.ts';
 import { sourceNote } from '../finding.ts';
 import type { SourceNote } from '../report/types.ts';
-import type { CoveringKind } from '../roof.ts';
 import { isCombustible } from '../safety/deck-fire.ts';
 import { figure } from '../safety/figure.ts';
 import { attachmentChoices } from './attachment.ts';
 import type { MembraneFacts } from './facts.ts';
-import { type Membrane, type MembraneId, rowFor } from './options.ts';
+import { bituminous, type Membrane, type MembraneId, rowFor } from './options.ts';
 import { agedSri } from './scores.ts';
 import { finishedSlope, needsMoreSlope, slopeRow } from './slope.ts';
 import { waterStays } from './weights.ts';
@@ -27,7 +26,6 @@ export interface Veto {
 const vetoTable: readonly MembraneVeto[] = membraneVetoes;
 const heatTable: readonly MembraneHeat[] = membraneHeat;
 const coolTable: readonly CoolRoofRule[] = coolRoofRules;
-const bituminous: readonly CoveringKind[] = ['sbs-granule', 'app', 'bur-gravel', 'bur-smooth', 'roll-roofing'];
 
 function woodInReach({ deck, eaveWood }: MembraneFacts): string | null {
   const burns = deck.combustible ?? isCombustible(deck.kind);
@@ -41,7 +39,7 @@ function bitumenInContact(facts: MembraneFacts): string | null {
   const { covering } = facts.existing;
   if (facts.coverBoard || facts.residueRemovedOrCovered) return null;
   if (covering === null) return 'The old covering is not known, so asphalt is taken to be there.';
-  return bituminous.includes(covering) ? 'The old covering is asphalt, and nothing is planned that parts them.' : null;
+  return bituminous.has(covering) ? 'The old covering is asphalt, and nothing is planned that parts them.' : null;
 }
 
 function wetOrLayered({ base, existing }: MembraneFacts): string | null {

@@ -1,24 +1,36 @@
-import type { CriterionId } from '../../../reference/membranes/criteria.ts';
+import { type Criterion, type CriterionId, criteria } from '../../../reference/membranes/criteria.ts';
 import {
   firstCoolZone,
   parentCap,
+  type ShiftCondition,
   type SituationId,
   type SituationWeights,
   situationWeights,
+  type WeightShift,
+  weightShifts,
 } from '../../../reference/membranes/weights.ts';
+import { figure, listed } from '../safety/figure.ts';
 import type { MembraneFacts } from './facts.ts';
+import { bituminous } from './options.ts';
 
 export type Weights = Readonly<Record<CriterionId, number>>;
 
 export interface WeighedSituation {
   situations: readonly SituationWeights[];
+  shifts: readonly WeightShift[];
   weights: Weights;
+  /** By the situation alone; the same as `weights` where the roof file gives none. */
+  usual: Weights;
+  /** True where the roof file gives weights. */
+  own: boolean;
   /** Why these weights, in one sentence. */
   why: string;
   climateAssumed: boolean;
 }
 
 const table: readonly SituationWeights[] = situationWeights;
+const shiftTable: readonly WeightShift[] = weightShifts;
+const criterionTable: readonly Criterion[] = criteria;
 
 function situation(id: SituationId): SituationWeights {
   const row = table.find((entry) => entry.id === id);
@@ -86,9 +98,60 @@ export function waterStays(facts: MembraneFacts): boolean {
   return facts.residualPondIn === null || facts.residualPondIn > facts.birdBathIn;
 }
 
+/** When each fact of the job moves a weight. */
+const shiftHolds: Readonly<Record<ShiftCondition, (facts: MembraneFacts) => boolean>> = {
+  'stood-water': ({ existing }) => existing.ponds === true,
+  grease: ({ grease }) => grease === true,
+  'no-flame-site': ({ noFlame }) => noFlame === true,
+  'residue-stays': ({ existing, residueRemovedOrCovered }) =>
+    residueRemovedOrCovered === false && (existing.covering === null || bituminous.has(existing.covering)),
+  'residue-gone': ({ residueRemovedOrCovered }) => residueRemovedOrCovered === true,
+};
+
+/** Every shift multiplies its weight; the sum is then 1 again. */
+export function shiftWeights(weights: Weights, shifts: readonly WeightShift[]): Weights {
+  const moved = mapWeights(weights, (weight, id) =>
+    shifts.reduce((product, { criterion, times }) => (criterion === id ? product * times : product), weight),
+  );
+  const sum = Object.values(moved).reduce((total, weight) => total + weight, 0);
+  return mapWeights(moved, (weight) => weight / sum);
+}
+
+/**
+ * Weights of the owner's own in place of the usual ones: shares in percent by criterion. All ten given: brought to a sum
+ * of 1. Fewer: what they leave of 100 goes to the others in their usual proportion.
+ * @returns null where they leave nothing to weigh by (all 0)
+ * Correctness: tests/unit/membrane-weights.test.ts
+ */
+export function withOwnWeights(usual: Weights, own: NonNullable<MembraneFacts['ownWeights']>): Weights | null {
+  const given = criterionTable.reduce((sum, { id }) => sum + (own[id] ?? 0), 0);
+  const rest = criterionTable.reduce((sum, { id }) => sum + (own[id] === undefined ? usual[id] : 0), 0);
+  const left = rest > 0 ? Math.max(0, 100 - given) : 0;
+  const total = given + left;
+  if (total <= 0) return null;
+  return mapWeights(usual, (weight, id) => (own[id] ?? (rest > 0 ? (left * weight) / rest : 0)) / total);
+}
+
+function shiftWords(shifts: readonly WeightShift[]): string {
+  const words = shifts.map(({ criterion, times, because }) => {
+    const { plain } = criterionTable.find(({ id }) => id === criterion)!;
+    return `${plain} counts ${times > 1 ? 'half again as much' : 'half'}, because ${because}`;
+  });
+  return words.length === 0 ? '' : ` Then ${listed(words)}.`;
+}
+
+function ownWords(own: NonNullable<MembraneFacts['ownWeights']>): string {
+  const given = criterionTable.flatMap(({ id, plain }) =>
+    own[id] === undefined ? [] : [`${plain} ${figure(own[id], 1)} %`],
+  );
+  const rest = given.length === criterionTable.length ? '' : ' What they leave is shared out as usual:';
+  return `Your own weights are used: ${listed(given)}.${rest}`;
+}
+
 /**
  * The weights for this job. Water that stays decides alone; otherwise climate picks the set, and wear or a tight budget
- * add theirs, averaged. Traffic and redundancy then share one allowance. Source: reference/membranes/weights.ts.
+ * add theirs, averaged. Facts of the job then shift single weights; traffic and redundancy share one allowance. Weights of
+ * the roof file go over all of it, as they are given. Source: reference/membranes/weights.ts.
  */
 export function weighSituation(facts: MembraneFacts): WeighedSituation {
   const ponded = waterStays(facts);
@@ -102,10 +165,17 @@ export function weighSituation(facts: MembraneFacts): WeighedSituation {
       ]
     : chosen.because;
   const titles = rows.map((row) => `"${row.title}"`).join(' and ');
+  const shifts = shiftTable.filter(({ when }) => shiftHolds[when](facts));
+  const usual = capTogether(shiftWeights(meanWeights(rows), shifts), parentCap.criteria, parentCap.mostTogether);
+  const own = facts.ownWeights === null ? null : withOwnWeights(usual, facts.ownWeights);
+  const why = `Weighed for ${titles}${rows.length > 1 ? ', averaged' : ''}: ${because.join(', ')}.${shiftWords(shifts)}`;
   return {
     situations: rows,
-    weights: capTogether(meanWeights(rows), parentCap.criteria, parentCap.mostTogether),
-    why: `Weighed for ${titles}${rows.length > 1 ? ', averaged' : ''}: ${because.join(', ')}.`,
+    shifts,
+    weights: own ?? usual,
+    usual,
+    own: own !== null,
+    why: own === null || facts.ownWeights === null ? why : `${ownWords(facts.ownWeights)} ${why}`,
     climateAssumed: !ponded && zoneNumber(facts.climateZone) === null,
   };
 }

@@ -1,3 +1,4 @@
+import { criteria } from '../../../reference/membranes/criteria.ts';
 import { membraneOptions } from '../../../reference/membranes/options.ts';
 import { buildingRules, plumbingRules } from '../../../reference/rule-sets.ts';
 import * as choices from '../../input/choices.ts';
@@ -546,6 +547,10 @@ const preferences: SectionSpec = {
         yesNo('tightBudget', 'Is money tight?'),
         measure('workTemperatureF', 'Coldest surface while the work lasts', 'temperature'),
         choice('membrane', 'Covering that the owner asks for', titles(membraneOptions), 'none in particular'),
+        ...folded(
+          'What counts how much, in percent (nothing: as usual for such a roof)',
+          criteria.map(({ id, title }) => whole(`weights.${id}`, title)),
+        ),
         yesNo('keepCovering', 'Must the covering that is there stay?'),
         yesNo('noSprayFoam', 'Must sprayed foam be kept out?'),
         yesNo('noFoamAbove', 'Must insulation board above the deck be kept out?'),

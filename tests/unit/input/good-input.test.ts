@@ -72,6 +72,7 @@ test('an outline alone is a roof: everything else is not known', () => {
       tightBudget: null,
       workTemperatureF: null,
       membrane: null,
+      weights: null,
       keepCovering: null,
       noSprayFoam: null,
       noFoamAbove: null,

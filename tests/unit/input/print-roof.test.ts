@@ -387,6 +387,7 @@ const roof: fc.Arbitrary<Roof> = fc.record({
     tightBudget: or(yesNo),
     workTemperatureF: or(size(120)),
     membrane: or(fc.constant('epdm-black')),
+    weights: or(fc.record({ heat: fc.integer({ min: 0, max: 60 }), cost: fc.integer({ min: 0, max: 40 }) })),
     keepCovering: or(yesNo),
     noSprayFoam: or(yesNo),
     noFoamAbove: or(yesNo),
