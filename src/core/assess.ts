@@ -23,6 +23,7 @@ import { siteFindings } from './report/findings.ts';
 import { headlineOf } from './report/headline.ts';
 import { planReport } from './report/plan.ts';
 import { ruleComparison } from './report/rule-comparison.ts';
+import { sameWhichever } from './report/same-whichever.ts';
 import { statedSlopeFindings } from './report/slope-findings.ts';
 import { snowAssumed, snowFindings } from './report/snow-findings.ts';
 import type {
@@ -274,6 +275,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     membranes: membranes.reports,
     chosenMembrane: membranes.chosen,
     membraneWeighing: membranes.weighing,
+    sameWhichever: sameWhichever(chosen, scope.report),
     whyNotTheSame: whyNotTheSame(facts, membranes),
     materials: materials.lines,
     cautions: evaluateCautions(safetyFacts(site, old.report, chosen, membranes.attachment)),

@@ -4,9 +4,12 @@ import { situationWeights } from '../../../reference/membranes/weights.ts';
 import { sourceNote } from '../finding.ts';
 import type { Finding } from '../report/types.ts';
 import { figure, listed } from '../safety/figure.ts';
+import { fireWatchMin } from '../safety/fire-watch.ts';
 import type { MembraneFacts } from './facts.ts';
+import { sentenceStart } from './flip-words.ts';
 import { isMembraneId, membraneOf, membranes } from './options.ts';
 import { finishedSlope } from './slope.ts';
+import { woodInReach } from './vetoes.ts';
 import { type WeighedSituation, waterStays } from './weights.ts';
 
 const practice = { source: 'practice', at: 'membrane choice', grade: 'practice' } as const;
@@ -130,6 +133,29 @@ function contactNotes(facts: MembraneFacts): Finding[] {
   return out;
 }
 
+/** Where an open flame is asked for: what that makes of the job. It is never a change of tool on the day. */
+function askedFlameNotes(facts: MembraneFacts): Finding[] {
+  const asked = membranes.find(({ id }) => id === facts.askedFor);
+  if (!asked?.traits.includes('open-flame')) return [];
+  const watchMin = fireWatchMin('torch');
+  const out = [
+    note(
+      'hot-work-asked',
+      'fix',
+      `${sentenceStart(asked.shortName)} is hot work: a permit, extinguishers at hand, a fire watch of ${watchMin} minutes after the last flame, and the consent of the insurer and the owner. It may not take the place of another method on the day: plan, price and cautions are made again first.`,
+      { value: 'open flame', limit: `${watchMin} min watch` },
+    ),
+  ];
+  const wood = woodInReach(facts);
+  if (wood !== null)
+    out.push(
+      note('combustible-deck', 'stop', `No torch here. ${wood} What burns below a flame shows only hours later.`, {
+        source: sourceNote({ source: 'torch-guidance-2019', at: 'assemblies over wood decks', grade: 'found' }),
+      }),
+    );
+  return out;
+}
+
 function weightNotes(weighed: WeighedSituation): Finding[] {
   const row = weighed.situations[0] ?? situationWeights[0];
   const out = [note('membrane-weights', 'note', weighed.why, { source: sourceNote(row) })];
@@ -152,6 +178,7 @@ export function membraneNotes(facts: MembraneFacts, weighed: WeighedSituation): 
     ...pondNotes(facts),
     ...temperatureNotes(facts),
     ...contactNotes(facts),
+    ...askedFlameNotes(facts),
     ...weightNotes(weighed),
     ...(unread
       ? [

@@ -27,7 +27,8 @@ const vetoTable: readonly MembraneVeto[] = membraneVetoes;
 const heatTable: readonly MembraneHeat[] = membraneHeat;
 const coolTable: readonly CoolRoofRule[] = coolRoofRules;
 
-function woodInReach({ deck, eaveWood }: MembraneFacts): string | null {
+/** What burns, or may burn, within reach of a flame, in words; null = nothing does. */
+export function woodInReach({ deck, eaveWood }: MembraneFacts): string | null {
   const burns = deck.combustible ?? isCombustible(deck.kind);
   if (burns) return `The deck here is ${deck.kind ?? 'combustible'}.`;
   if (burns === null) return 'It is not known that the deck here cannot burn.';
