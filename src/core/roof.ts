@@ -267,6 +267,18 @@ export interface BoardStock {
   sumpFt: number | null;
 }
 
+/** What the user pays, in his own money; null = not given. All of it counts only when the price of a board foot is given. */
+export interface Prices {
+  /** A board foot of board, laid. */
+  boardFt: number | null;
+  /** A new drain with its leader, and a new scupper, each. */
+  drain: number | null;
+  scupper: number | null;
+  /** A foot of gutter with its downspouts along an edge that is opened, and of a parapet that is cut down for one. */
+  edgeFt: number | null;
+  parapetFt: number | null;
+}
+
 export type CoveringKind =
   | 'sbs-granule'
   | 'app'
@@ -426,6 +438,7 @@ export interface Roof {
   /** null = no steep roof adjoins, or nothing is said about it. */
   adjoining: Adjoining | null;
   boards: BoardStock;
+  prices: Prices;
   slopeRule: { faceInPerFt: number | null; valleyInPerFt: number | null; strict: boolean | null };
   /** Build-up that is torn off before the new roof; null = all of it. */
   removedIn: number | null;

@@ -7,6 +7,7 @@ import type {
   LocalRules,
   OwnWeights,
   Preferences,
+  Prices,
   Rain,
   Roof,
 } from '../core/roof.ts';
@@ -25,6 +26,7 @@ import type {
   RawLocal,
   RawPlace,
   RawPreferences,
+  RawPrices,
   RawRuleSet,
   RawSlopeRule,
   RawWeights,
@@ -143,6 +145,23 @@ export function readAdjoining(raw: RawAdjoining, path: string, log: InputLog): A
   };
   const silent = adjoining.atticSqFt === null && adjoining.vents.length === 0;
   return silent && adjoining.ceilingRetarder === 'unknown' ? null : adjoining;
+}
+
+/** Prices; those beside the price of a board foot cannot be weighed without it. */
+export function readPrices(raw: RawPrices, path: string, log: InputLog): Prices {
+  const prices: Prices = {
+    boardFt: raw.boardFt ?? null,
+    drain: raw.drain ?? null,
+    scupper: raw.scupper ?? null,
+    edgeFt: raw.edgeFt ?? null,
+    parapetFt: raw.parapetFt ?? null,
+  };
+  const others = [prices.drain, prices.scupper, prices.edgeFt, prices.parapetFt].filter((each) => each !== null);
+  if (others.length > 0 && (prices.boardFt === null || prices.boardFt === 0))
+    log.problem(under(path, 'boardFt'), 'missing', 'the other prices are weighed against that of the boards.', {
+      instead: 'the price of a board foot, laid: 2.4',
+    });
+  return prices;
 }
 
 export function readSlopeRule(raw: RawSlopeRule, path: string, log: InputLog): Roof['slopeRule'] {

@@ -345,6 +345,16 @@ export const boardsSchema = group({
     ),
 }).describe('Boards the supplier has.');
 
+const price = z.number({ error: 'a price in your own money, as a number: 2.4' }).min(0).max(1_000_000).nullish();
+
+export const pricesSchema = group({
+  boardFt: price.describe('A board foot of board, laid; without it the other prices do not count.'),
+  drain: price.describe('A new drain with its leader.'),
+  scupper: price.describe('A new scupper.'),
+  edgeFt: price.describe('A foot of gutter with its downspouts along an edge that is opened.'),
+  parapetFt: price.describe('A foot of parapet that is cut down for a gutter.'),
+}).describe('What layouts are compared by, in your own money.');
+
 export const slopeRuleSchema = group({
   faceInPerFt: m.slope.nullish(),
   valleyInPerFt: m.slope.nullish(),
@@ -406,6 +416,7 @@ export const roofFileSchema = group({
   insulation: insulationSchema.nullish(),
   adjoining: adjoiningSchema.nullish(),
   boards: boardsSchema.nullish(),
+  prices: pricesSchema.nullish(),
   slopeRule: slopeRuleSchema.nullish(),
   removedIn: m.thickness.nullish(),
   wind: windSchema.nullish(),
@@ -439,6 +450,7 @@ export type RawBoards = z.infer<typeof boardsSchema>;
 export type RawSlopeRule = z.infer<typeof slopeRuleSchema>;
 export type RawWind = z.infer<typeof windSchema>;
 export type RawWeights = z.infer<typeof weightsSchema>;
+export type RawPrices = z.infer<typeof pricesSchema>;
 export type RawPreferences = z.infer<typeof preferencesSchema>;
 
 /** The roof file as JSON Schema (draft 2020-12): measurements are "number or text", "not known" is said where it may stand. */

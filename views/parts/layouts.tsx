@@ -51,6 +51,7 @@ export function Layouts({ assessment, shown, links }: LayoutsProps) {
               <span class="why">
                 {row.volume}; levelling {row.levelling}
               </span>
+              {row.cost === null ? null : <span class="why">{row.cost}</span>}
             </>,
             <>
               {row.effectiveR} effective

@@ -24,6 +24,7 @@ import { groundFillOf } from './ground-report.ts';
 import type { Limit } from './limits.ts';
 import { nailersOf } from './nailers.ts';
 import { newHeightsOf } from './new-heights.ts';
+import { costOf, ratesOf } from './rank.ts';
 import { fourWayShape } from './shape.ts';
 import { momentsOf } from './thermal.ts';
 
@@ -124,6 +125,10 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     greatestThicknessIn: moments.greatestIn,
     volumeBoardFt: moments.boardFt,
     addedPsf: psf,
+    cost: costOf(
+      { plan, boardFt: moments.boardFt, levellingBoardFt: ground.levellingBoardFt },
+      ratesOf(site.roof.prices),
+    ),
     baseIn: built.baseIn,
     sumps: built.sumps.map(({ outlet, halfFt, riseInPerFt, levelIn }) => ({
       outlet,

@@ -6,7 +6,7 @@ import { buildUpAt, heightRejection, usesOf, waterRejection } from './check.ts';
 import { nonDominated, type Weighed } from './frontier.ts';
 import { openParts } from './open-parts.ts';
 import { type LayoutPlan, otherAxes } from './plan.ts';
-import { costBoardFt, needsLeave, newOutletsOf, rank } from './rank.ts';
+import { needsLeave, newOutletsOf, type Rates, rank, ratesOf, weighedCost } from './rank.ts';
 import { Rejects } from './rejects.ts';
 import { addedPsf, type LayoutContext, layoutReport } from './report.ts';
 import { fourWayShape, shapes, type TaperShape } from './shape.ts';
@@ -91,10 +91,17 @@ function* sketchesOf({ site, limits }: LayoutContext, base: Built): Generator<Sk
 /** Valleys steeper than the rule are no better for it. */
 const flatness = (valleyInPerFt: number, ruleInPerFt: number): number => -Math.min(valleyInPerFt, ruleInPerFt);
 
+/** Cost in board feet of the same worth. */
+const costBoardFt = (
+  { plan, boardFt }: Pick<Sketch, 'plan' | 'boardFt'>,
+  levellingBoardFt: number,
+  rates: Rates,
+): number => weighedCost({ plan, boardFt, levellingBoardFt }, rates) / rates.boardFt;
+
 const weighSketch =
-  (ruleInPerFt: number, levellingBoardFt: (sketch: Sketch) => number) =>
+  (ruleInPerFt: number, rates: Rates, levellingOf: (sketch: Sketch) => number) =>
   (sketch: Sketch): Weighed => ({
-    costBoardFt: costBoardFt(sketch.plan, sketch.boardFt, levellingBoardFt(sketch)),
+    costBoardFt: costBoardFt(sketch, levellingOf(sketch), rates),
     greatestIn: sketch.greatestIn,
     flatnessPerFt: flatness(sketch.valleyInPerFt, ruleInPerFt),
     addedPsf: 0,
@@ -103,11 +110,11 @@ const weighSketch =
 
 /** The same of a surface that was built, before anything is told about its boards. */
 const weighBuilt =
-  (ruleInPerFt: number) =>
+  (ruleInPerFt: number, rates: Rates) =>
   ({ plan, thickness, ground, judgement }: Built): Weighed => {
     const { boardFt, greatestIn, areaSqFt } = momentsOf(thickness);
     return {
-      costBoardFt: costBoardFt(plan, boardFt, ground.levellingBoardFt),
+      costBoardFt: costBoardFt({ plan, boardFt }, ground.levellingBoardFt, rates),
       greatestIn,
       flatnessPerFt: flatness(judgement.leastValleySlopeInPerFt ?? ruleInPerFt, ruleInPerFt),
       addedPsf: addedPsf(boardFt / areaSqFt),
@@ -158,6 +165,7 @@ export function* searchLayouts(
   budget = SEARCH_BUDGET,
 ): Generator<SearchProgress, { built: Built[]; search: SearchReport }> {
   const { site } = context;
+  const rates = ratesOf(site.roof.prices);
   const bases: Built[] = [];
   for (const plan of plans) {
     bases.push(buildPlan(site, plan));
@@ -183,9 +191,9 @@ export function* searchLayouts(
   }
   const levellingOf = ({ plan }: Sketch): number => grounds.get(groundKey(plan))?.ground.levellingBoardFt ?? 0;
   const known = new Set(bases.map(({ plan, slopeInPerFt, baseIn }) => `${plan.id} ${slopeInPerFt} ${baseIn}`));
-  const best = nonDominated(fitting, weighSketch(site.given.faceInPerFt, levellingOf))
+  const best = nonDominated(fitting, weighSketch(site.given.faceInPerFt, rates, levellingOf))
     .filter(({ plan, slopeInPerFt, baseIn }) => !known.has(`${plan.id} ${slopeInPerFt} ${baseIn}`))
-    .sort((a, b) => order(a, levellingOf(a)) - order(b, levellingOf(b)));
+    .sort((a, b) => order(a, levellingOf(a), rates) - order(b, levellingOf(b), rates));
   const variants: Built[] = [];
   for (const built of proven(context, best, grounds)) {
     variants.push(built);
@@ -196,10 +204,10 @@ export function* searchLayouts(
   return { built, search: { tried, budget, complete, ...rejects.report(fitting.length) } };
 }
 
-const order = (sketch: Sketch, levellingBoardFt: number): number =>
+const order = (sketch: Sketch, levellingBoardFt: number, rates: Rates): number =>
   (sketch.valleyInPerFt < 0.125 - 1e-9 ? 1e7 : 0) +
   (needsLeave(sketch.plan) ? 1e8 : 0) +
-  costBoardFt(sketch.plan, sketch.boardFt, levellingBoardFt);
+  costBoardFt(sketch, levellingBoardFt, rates);
 
 /** Runs a search to its end. */
 export function finish<T>(steps: Generator<unknown, T>): T {
@@ -224,7 +232,8 @@ export function* layoutsOf(
   built: readonly Built[],
   { tried, budget }: Pick<SearchReport, 'tried' | 'budget'>,
 ): Generator<SearchProgress, Layout[]> {
-  const weigh = weighBuilt(context.site.given.faceInPerFt);
+  const rates = ratesOf(context.site.roof.prices);
+  const weigh = weighBuilt(context.site.given.faceInPerFt, rates);
   const stopped = new Set(built.filter((one) => isStopped(context, one)));
   const told = new Map<Built, Ranked>();
   const report = function* (list: readonly Built[]): Generator<SearchProgress> {
@@ -250,7 +259,7 @@ export function* layoutsOf(
   const rejected = built.filter((one) => stopped.has(one) && !one.plan.pair);
   yield* report(rejected);
   const rankedOf = (list: readonly Built[]): Ranked[] => list.flatMap((one) => told.get(one) ?? []);
-  const ranked = rankedOf([...offered, ...rejected]).sort((a, b) => rank(a) - rank(b));
+  const ranked = rankedOf([...offered, ...rejected]).sort((a, b) => rank(a, rates) - rank(b, rates));
   const lead = ranked.find(({ layout }) => layout.rejected === null);
   const best = distinctions(rankedOf(offered).map(({ layout }) => layout));
   return ranked.map((one) => {

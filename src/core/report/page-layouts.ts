@@ -68,6 +68,8 @@ export interface LayoutRow {
   thickness: string;
   meanThickness: string;
   volume: string;
+  /** By the user's prices, with what it is made of; null where none were given. */
+  cost: string | null;
   levelling: string;
   thinnestR: string;
   effectiveR: string;
@@ -82,6 +84,15 @@ function tightestOf(assessment: Assessment, layout: Layout): string {
   if (first === undefined) return 'no hard limit known';
   const left = first.leftIn < -1 / 32 ? `${inches(-first.leftIn)} short` : `${inches(Math.max(0, first.leftIn))} left`;
   return `${left} at ${first.where}`;
+}
+
+function costWords({ cost }: Layout): string | null {
+  if (cost === undefined || !cost.own) return null;
+  const parts = cost.parts.map(
+    ({ what, count, unit, rate }) =>
+      `${what} ${plainNumber(count)}${unit === '' ? '' : ` ${unit}`} at ${plainNumber(rate, 2)}`,
+  );
+  return `${plainNumber(cost.amount)} by your prices: ${parts.join(', ')}`;
 }
 
 /** One layout in the words of the comparison. */
@@ -104,6 +115,7 @@ export function layoutRow(assessment: Assessment, layout: Layout): LayoutRow {
     thickness: `${inches(layout.leastThicknessIn)} to ${inches(layout.greatestThicknessIn)}`,
     meanThickness: inches(layout.meanThicknessIn),
     volume: boardFeet(layout.volumeBoardFt),
+    cost: costWords(layout),
     levelling: layout.levellingBoardFt < 0.5 ? 'none' : boardFeet(layout.levellingBoardFt),
     thinnestR: rValue(layout.thinnestR),
     effectiveR: rValue(layout.effectiveR),

@@ -551,6 +551,7 @@ export interface Layout {
   greatestThicknessIn: number;
   volumeBoardFt: number;
   addedPsf: number;
+  cost?: LayoutCost;
   /** Flat layer under the taper. */
   baseIn?: number;
   /** Sumps at drains, sunk into the flat layer under the taper. */
@@ -598,6 +599,13 @@ export interface Layout {
   workParts?: readonly WorkPart[];
   budgets: readonly { id: string; where: string; usedIn: number; leftIn: number }[];
   rejected: Rejection | null;
+}
+
+/** What a layout costs, by the user's prices (`own`) or in board feet. */
+export interface LayoutCost {
+  own: boolean;
+  amount: number;
+  parts: readonly { what: string; count: number; unit: string; rate: number }[];
 }
 
 /** How far a search has come. */

@@ -499,6 +499,18 @@ const boards: SectionSpec = {
       note: 'Four steeper planes about a drain, sunk into the flat layer under the taper.',
       fields: [measure('sumpFt', 'Side of a sump', 'length', 'nothing: 4 where there is room; 0: none')],
     },
+    {
+      at: 'prices',
+      title: 'Your prices',
+      note: 'In your own money. Layouts are then compared by them; without them by board feet, and new ways out by what common practice makes of them.',
+      fields: [
+        whole('boardFt', 'A board foot of board, laid'),
+        whole('drain', 'A new drain with its leader'),
+        whole('scupper', 'A new scupper'),
+        whole('edgeFt', 'A foot of gutter where an edge is opened'),
+        whole('parapetFt', 'A foot of parapet that is cut down for a gutter'),
+      ],
+    },
   ],
 };
 

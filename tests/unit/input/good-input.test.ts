@@ -58,6 +58,7 @@ test('an outline alone is a roof: everything else is not known', () => {
     covering: { kind: null, layers: null, ageYears: null },
     insulation: { targetR: null, keepExisting: null, below: null, baseIn: null, flatIn: null, flatRPerIn: null },
     adjoining: null,
+    prices: { boardFt: null, drain: null, scupper: null, edgeFt: null, parapetFt: null },
     boards: { groups: null, flat: null, strips: null, leastPieceIn: null, sumpFt: null },
     slopeRule: { faceInPerFt: null, valleyInPerFt: null, strict: null },
     removedIn: null,

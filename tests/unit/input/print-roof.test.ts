@@ -357,6 +357,10 @@ const roof: fc.Arbitrary<Roof> = fc.record({
       ),
     }),
   ),
+  prices: fc.constantFrom(
+    { boardFt: null, drain: null, scupper: null, edgeFt: null, parapetFt: null },
+    { boardFt: 2.4, drain: null, scupper: 900, edgeFt: 0, parapetFt: 65.5 },
+  ),
   boards: fc.record({
     groups: or(
       fc.constant([

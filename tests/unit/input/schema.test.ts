@@ -37,6 +37,7 @@ test('it holds every key of the contract of version 1, and refuses others everyw
     'insulation',
     'adjoining',
     'boards',
+    'prices',
     'slopeRule',
     'removedIn',
     'wind',
