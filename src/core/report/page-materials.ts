@@ -57,8 +57,11 @@ export const boardRows = ({ boards }: Pick<Layout, 'boards'>): BoardRow[] =>
     waste: `${plainNumber(100 * wasteShare, 0)} %`,
   }));
 
-/** What the list of boards does not show: waste, re-use, strips and ripped rows, a sentence each. */
-export function boardNotes({ boardWork }: Pick<Layout, 'boardWork'>): string[] {
+/** A shorter line is a corner. */
+const LEAST_MITRE_FT = 0.5;
+
+/** What the list of boards does not show: waste, re-use, strips, mitres and ripped rows, a sentence each. */
+export function boardNotes({ boardWork, creases }: Pick<Layout, 'boardWork' | 'creases'>): string[] {
   const { net, taken, wasteShare, reusable, rips, strips, staggerFt } = boardWork;
   const inches = (t: number): string => plainNumber(t, 2);
   return [
@@ -74,10 +77,22 @@ export function boardNotes({ boardWork }: Pick<Layout, 'boardWork'>): string[] {
       ({ highIn, runIn, lengthFt }) =>
         `${feetInches(lengthFt)} of edge strip from 0 to ${inches(highIn)} in, ${inches(runIn)} in wide, along the thin edge of boards that lie on boards.`,
     ),
+    mitres(creases),
     taken === 0
       ? ''
       : `Joints of one layer stand ${feetInches(staggerFt)} off those of the layer below: the fill starts with half a board.`,
   ].filter((part) => part !== '');
+}
+
+/** Lines along which boards are cut to meet; empty where there are none. */
+function mitres(creases: Layout['creases']): string {
+  const along = (of: 'valley' | 'ridge'): number =>
+    creases.reduce((sum, { kind, lengthFt }) => (kind === of ? sum + lengthFt : sum), 0);
+  const lines = (['valley', 'ridge'] as const).flatMap((kind) =>
+    along(kind) > LEAST_MITRE_FT ? [`${feetInches(along(kind))} of ${kind}`] : [],
+  );
+  if (lines.length === 0) return '';
+  return `Boards are mitred along ${lines.join(' and ')}: cut each piece to the line on the plan, or ask for valley and ridge boards that come cut.`;
 }
 
 export interface FillRow {
