@@ -183,10 +183,17 @@ describe('notes', () => {
     [{ grease: true }, 'grease'],
     [{ climateZone: null }, 'climate-not-known'],
     [{ askedFor: 'sbs-torch' }, 'asked-membrane'],
+    [{ askedFor: 'app-torch', deck: steel, eaveWood: false }, 'hot-work-asked'],
+    [{ askedFor: 'app-torch', deck: steel, eaveWood: null }, 'combustible-deck'],
     [{ askedFor: 'rubber mat' }, 'asked-membrane-unread'],
     [{ base: 'old-covering' }, 'moisture-not-known'],
   ] as const)('%o gives %s', (change, id) => {
     expect(noteIds(change as Partial<MembraneFacts>)).toContain(id);
+  });
+
+  it('a torch over steel with no wood in reach is hot work, and no combustible deck', () => {
+    expect(noteIds({ askedFor: 'app-torch', deck: steel, eaveWood: false })).not.toContain('combustible-deck');
+    expect(noteIds({ askedFor: 'tpo' })).not.toContain('hot-work-asked');
   });
 
   it('where nothing passes it says so and chooses nothing', () => {
