@@ -1,4 +1,5 @@
 import { heatDaySentence, heatSentence, splitSentence, winterSentence } from '../core/report/page-heat.ts';
+import { outRows, pointsWords } from '../core/report/page-membranes.ts';
 import { searchLines } from '../core/report/page-search.ts';
 import { sparePercent } from '../core/report/page-water.ts';
 import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '../core/report/types.ts';
@@ -87,27 +88,42 @@ const outlets = (rows: readonly OutletReport[]): string[] =>
         { head: 'needs', text: ({ needs, status }) => (status === 'proposed' ? `${needs} (new)` : needs) },
       ]);
 
-function membrane(rows: readonly MembraneReport[], chosen: string | null): string[] {
+function behindText({ name, score, standing }: MembraneReport): string {
+  const range =
+    standing == null ? '' : `, ${plainNumber(standing.lowScore, 1)} to ${plainNumber(standing.highScore, 1)}`;
+  return `${name} (${plainNumber(score ?? 0, 1)}${range})`;
+}
+
+function winnerText(winner: MembraneReport): string[] {
+  const reasons = winner.reasons.map(({ criterion, text, score, weight }) => {
+    const cell = winner.evidence?.find(({ title }) => title === criterion);
+    const points = cell === undefined ? plainNumber(score, 1) : pointsWords(cell);
+    return `- ${text} ${points} of 10, weight ${plainNumber(weight, 2)}`;
+  });
+  return [
+    ...wrapped(`${winner.name}: ${plainNumber(winner.score ?? 0, 1)} of 10. ${winner.standing?.words ?? ''}`, 2, 2),
+    ...reasons.flatMap((line) => wrapped(line, 4, 2)),
+    ...winner.flips.flatMap((flip) => wrapped(flip, 2, 2)),
+  ];
+}
+
+function membrane(assessment: Assessment): string[] {
+  const { membranes: rows, chosenMembrane: chosen, membraneWeighing, sameWhichever = [] } = assessment;
   const winner = rows.find(({ id }) => id === chosen);
   const others = rows.filter(({ id, score }) => score !== null && id !== chosen);
+  const lines = [
+    others.length === 0 ? null : `Behind it (points, over the ranges): ${others.map(behindText).join('; ')}.`,
+    membraneWeighing === undefined ? null : membraneWeighing.why,
+    ...outRows(assessment).map(({ names, why }) => `Not here: ${names}. ${why}`),
+    assessment.whyNotTheSame,
+    sameWhichever.length === 0 ? null : 'The same whichever is chosen:',
+    ...sameWhichever.map(({ what, text }) => `- ${what}: ${text}`),
+  ];
   return [
     ...(winner === undefined
       ? wrapped('No covering of the list suits this roof: see the reasons.', 2)
-      : [
-          ...wrapped(`${winner.name}: ${plainNumber(winner.score ?? 0, 1)} of 10`, 2),
-          ...winner.reasons.flatMap(({ text, score, weight }) =>
-            wrapped(`- ${text} (${plainNumber(score, 1)} of 10, weight ${plainNumber(weight, 2)})`, 4, 2),
-          ),
-          ...winner.flips.flatMap((flip) => wrapped(flip, 2, 2)),
-        ]),
-    ...(others.length === 0
-      ? []
-      : wrapped(
-          `Behind it: ${others.map(({ name, score }) => `${name} (${plainNumber(score ?? 0, 1)})`).join('; ')}.`,
-          2,
-          2,
-        )),
-    ...rows.flatMap(({ name, veto }) => (veto === null ? [] : wrapped(`Not here: ${name}. ${veto.why}`, 2, 2))),
+      : winnerText(winner)),
+    ...lines.flatMap((line) => (line === null ? [] : wrapped(line, 2, 2))),
   ];
 }
 
@@ -161,10 +177,7 @@ export function assessText(assessment: Assessment): string {
     ...part('Height that is there', budgets(assessment.budgets)),
     ...part('Layouts', [...layouts(assessment), ...chosenNotes(chosen)]),
     ...part('Ways out for the water', outlets(chosen?.outlets ?? existing.outlets)),
-    ...part('Covering', [
-      ...membrane(assessment.membranes, assessment.chosenMembrane),
-      ...wrapped(assessment.whyNotTheSame, 2, 2),
-    ]),
+    ...part('Covering', membrane(assessment)),
     ...part('A hot day on this roof', hotDay(assessment)),
     ...part('Damp inside the roof', dampLines(assessment)),
     ...part('Energy and cool-roof rules', energyLines(assessment)),

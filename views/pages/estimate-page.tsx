@@ -16,6 +16,7 @@ import { Findings } from '../parts/findings.tsx';
 import { Layouts } from '../parts/layouts.tsx';
 import { Limits } from '../parts/limits.tsx';
 import { Materials } from '../parts/materials.tsx';
+import { CoveringEvidence, CoveringsCompared, SameUnderAll } from '../parts/membranes.tsx';
 import { RulesAndRain } from '../parts/rules.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { NewHeightsTable, Thermal } from '../parts/thermal.tsx';
@@ -94,6 +95,10 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
       <h2>Quantities</h2>
       {layout === null || layout.rejected !== null ? null : <BoardTables layout={layout} />}
       <Materials materials={assessment.materials} book={book} />
+      <h2>Covering</h2>
+      <CoveringsCompared assessment={assessment} />
+      <CoveringEvidence assessment={assessment} book={book} />
+      <SameUnderAll assessment={assessment} />
       <h2>To do and to know</h2>
       <Findings findings={assessment.findings.filter(({ level }) => level !== 'stop')} book={book} />
       <h2>What was assumed</h2>

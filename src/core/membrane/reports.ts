@@ -1,6 +1,7 @@
 import { type Criterion, criteria } from '../../../reference/membranes/criteria.ts';
 import { sourceNote } from '../finding.ts';
 import type { MembraneEvidence, MembraneReport, MembraneStanding, MembraneWeighing } from '../report/types.ts';
+import { listed } from '../safety/figure.ts';
 import type { AttachmentChoice } from './attachment.ts';
 import type { MembraneFacts } from './facts.ts';
 import { type Candidate, dominates, type Flip, flipsTo } from './flip.ts';
@@ -20,6 +21,9 @@ export interface Ranked extends Candidate<MembraneId> {
 }
 
 const criterionTable: readonly Criterion[] = criteria;
+
+/** Ways to unseat the winner that are told, nearest first. */
+const MOST_FLIPS = 4;
 
 /** How far a flip moves its weight. */
 export const flipDistance = (flip: Flip): number => Math.abs(flip.to - flip.from);
@@ -57,12 +61,15 @@ function flipSentences(entry: Ranked, ranked: readonly Ranked[], { weights, own 
     const flips = flipsTo(winner, entry, ranked, weights);
     return [winsOnlyIf(entry.membrane.shortName, flips, by)];
   }
-  return ranked
+  const nearest = ranked
     .slice(1)
     .flatMap((rival) => flipsTo(winner, rival, ranked, weights).map((flip) => ({ flip, rival })))
     .sort((a, b) => flipDistance(a.flip) - flipDistance(b.flip))
-    .slice(0, 4)
-    .map(({ flip, rival }) => `${sentenceStart(rival.membrane.shortName)} would take over if ${flipWords(flip, by)}.`);
+    .slice(0, MOST_FLIPS);
+  return [...new Set(nearest.map(({ rival }) => rival))].map((rival) => {
+    const ways = nearest.filter((each) => each.rival === rival).map(({ flip }) => flipWords(flip, by));
+    return `${sentenceStart(rival.membrane.shortName)} would take over if ${listed(ways, 'or')}.`;
+  });
 }
 
 interface Place {

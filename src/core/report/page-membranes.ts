@@ -1,22 +1,80 @@
 import { plainNumber } from '../../units/print.ts';
-import type { Assessment, MembraneReport, SourceNote } from './types.ts';
+import type { Assessment, MembraneEvidence, MembraneReport, MembraneWeighing, SourceNote } from './types.ts';
 
 export interface MembraneRow {
   id: string;
   name: string;
-  score: string;
+  points: string;
+  /** From the bad to the good end of its evidence. */
+  range: string;
+  places: string;
+  /** One sentence. */
   words: string;
-  veto: SourceNote | null;
 }
 
-export const membraneRows = ({ membranes }: Assessment): MembraneRow[] =>
-  membranes.map(({ id, name, score, veto, plain, flips }) => ({
-    id,
-    name,
-    score: score === null ? 'out' : plainNumber(score, 1),
-    words: veto === null ? [plain, ...flips].join(' ') : `Out here: ${veto.why}`,
-    veto: veto?.source ?? null,
+const spanWords = (low: number, high: number): string =>
+  plainNumber(low, 1) === plainNumber(high, 1)
+    ? plainNumber(low, 1)
+    : `${plainNumber(low, 1)} to ${plainNumber(high, 1)}`;
+
+function placesOf({ standing }: MembraneReport): string {
+  if (standing == null) return '';
+  const { bestPlace, worstPlace } = standing;
+  return bestPlace === worstPlace ? `${bestPlace}` : `${bestPlace} to ${worstPlace}`;
+}
+
+/** What a reader has to know of a covering that may be used and was not chosen: what is better on every count, or what would make it win. */
+function inOneSentence({ dominatedBy, flips, standing }: MembraneReport, chosen: boolean): string {
+  if (chosen) return standing?.words ?? '';
+  if (dominatedBy != null) {
+    const { name, whateverTheRanges } = dominatedBy;
+    return `${name.charAt(0).toUpperCase()}${name.slice(1)} is at least as good on every count, ${whateverTheRanges ? 'whatever the ranges' : 'at the likely values'}.`;
+  }
+  return flips[0] ?? '';
+}
+
+/** The coverings that may be used, best first. */
+export const membraneRows = ({ membranes, chosenMembrane }: Assessment): MembraneRow[] =>
+  membranes
+    .filter(({ veto }) => veto === null)
+    .map((report) => ({
+      id: report.id,
+      name: report.name,
+      points: plainNumber(report.score ?? 0, 1),
+      range: report.standing == null ? '' : spanWords(report.standing.lowScore, report.standing.highScore),
+      places: placesOf(report),
+      words: inOneSentence(report, report.id === chosenMembrane),
+    }));
+
+export interface OutRow {
+  names: string;
+  why: string;
+  source: SourceNote;
+}
+
+/** Rows that say the same stand as one. */
+function together<T>(rows: readonly T[], key: (row: T) => string): (readonly [T, ...T[]])[] {
+  const groups = new Map<string, [T, ...T[]]>();
+  for (const row of rows) {
+    const found = groups.get(key(row));
+    if (found === undefined) groups.set(key(row), [row]);
+    else found.push(row);
+  }
+  return [...groups.values()];
+}
+
+/** Names hold commas of their own. */
+const namesOf = (rows: readonly { name: string }[]): string => rows.map(({ name }) => name).join('; ');
+
+/** What is out on this roof: coverings that the same reason rules out stand together. */
+export function outRows({ membranes }: Pick<Assessment, 'membranes'>): OutRow[] {
+  const out = membranes.flatMap(({ name, veto }) => (veto === null ? [] : [{ name, ...veto }]));
+  return together(out, ({ why }) => why).map((rows) => ({
+    names: namesOf(rows),
+    why: rows[0].why,
+    source: rows[0].source,
   }));
+}
 
 export interface WeighedRow {
   criterion: string;
@@ -35,3 +93,87 @@ export const weighedRows = ({ reasons }: MembraneReport): WeighedRow[] =>
       score: plainNumber(score, 1),
       text,
     }));
+
+/** "7 (6 to 10)": likely points, with their range where there is one. */
+export const pointsWords = ({ low, likely, high }: Pick<MembraneEvidence, 'low' | 'likely' | 'high'>): string =>
+  low < high ? `${plainNumber(likely, 1)} (${spanWords(low, high)})` : plainNumber(likely, 1);
+
+const trust: Readonly<Record<SourceNote['grade'], string>> = {
+  found: 'read in the document',
+  memory: 'from memory, verify',
+  practice: 'common practice',
+  computed: 'computed',
+};
+
+export interface EvidenceRow {
+  names: string;
+  figure: string;
+  points: string;
+  trust: string;
+  source: SourceNote;
+}
+
+export interface EvidenceTable {
+  criterion: string;
+  title: string;
+  weight: string;
+  rows: EvidenceRow[];
+}
+
+const cellKey = ({ figure, low, likely, high, source }: MembraneEvidence): string =>
+  [figure, low, likely, high, source.text, source.grade].join('|');
+
+/** The evidence count by count, the heaviest first; coverings of which the same is known stand together, the best on top. */
+export function evidenceTables({ membranes, membraneWeighing }: Assessment): EvidenceTable[] {
+  return (membraneWeighing?.weights ?? []).map(({ criterion, title, weight }) => {
+    const cells = membranes.flatMap(({ name, evidence = [] }) =>
+      evidence.filter((cell) => cell.criterion === criterion).map((cell) => ({ name, cell })),
+    );
+    const rows = together(cells, ({ cell }) => cellKey(cell)).sort(
+      ([a], [b]) => b.cell.likely - a.cell.likely || b.cell.high - a.cell.high,
+    );
+    return {
+      criterion,
+      title,
+      weight: `${plainNumber(weight * 100)} %`,
+      rows: rows.map((same) => ({
+        names: namesOf(same),
+        figure: same[0].cell.figure,
+        points: pointsWords(same[0].cell),
+        trust: trust[same[0].cell.source.grade],
+        source: same[0].cell.source,
+      })),
+    };
+  });
+}
+
+export interface WeightRow {
+  title: string;
+  weight: string;
+  usual: string;
+  by: string;
+}
+
+/** Weights as shares of a hundred, the heaviest first. */
+export const weightRows = ({ weights, shifts, own }: MembraneWeighing): WeightRow[] =>
+  weights.map(({ title, weight, usual, given }) => ({
+    title,
+    weight: `${plainNumber(weight * 100)} %`,
+    usual: `${plainNumber(usual * 100)} %`,
+    by: [
+      given ? 'your own' : own ? 'what your own leave' : null,
+      ...shifts.filter((shift) => shift.title === title).map(({ because }) => because),
+    ]
+      .filter((part) => part !== null)
+      .join('; '),
+  }));
+
+/** Every source behind the choice of the covering. */
+export const membraneSources = ({ membranes, membraneWeighing }: Assessment): SourceNote[] => [
+  ...membranes.flatMap(({ veto, evidence = [] }) => [
+    ...(veto === null ? [] : [veto.source]),
+    ...evidence.map(({ source }) => source),
+  ]),
+  ...(membraneWeighing?.situations ?? []).map(({ source }) => source),
+  ...(membraneWeighing?.shifts ?? []).map(({ source }) => source),
+];

@@ -1,3 +1,4 @@
+import { membraneSources } from './page-membranes.ts';
 import type { Assessment, Grade, Layout, SourceNote } from './types.ts';
 
 const gradeWords: Record<Grade, string> = {
@@ -55,7 +56,7 @@ function notesOf(assessment: Assessment, layout: Layout | null): (SourceNote | n
     ...(assessment.inspection ?? []).map(({ source }) => source),
     ...dampNotes(assessment),
     ...(assessment.alternatives ?? []).map(({ source }) => source),
-    ...assessment.membranes.map(({ veto }) => veto?.source ?? null),
+    ...membraneSources(assessment),
     ...assessment.materials.map(({ source }) => source),
     ...assessment.findings.map(({ source }) => source),
     ...assessment.workings.map(({ source }) => source),

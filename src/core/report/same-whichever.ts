@@ -3,7 +3,9 @@ import type { Layout, SameWhichever, ScopeReport } from './types.ts';
 import { listed } from './words.ts';
 
 function waterWays({ outlets }: Layout): string {
-  const ways = outlets.map(({ label, status }) => (status === 'proposed' ? `${label} (new)` : label));
+  const ways = outlets.map(({ label, status }) =>
+    status === 'proposed' && !label.startsWith('new') ? `${label} (new)` : label,
+  );
   return ways.length === 0 ? 'none known' : listed(ways);
 }
 
