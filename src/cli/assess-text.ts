@@ -1,5 +1,5 @@
 import { heatDaySentence, heatSentence, splitSentence, winterSentence } from '../core/report/page-heat.ts';
-import { outRows, pointsWords } from '../core/report/page-membranes.ts';
+import { membraneRows, outRows, pointsWords } from '../core/report/page-membranes.ts';
 import { searchLines } from '../core/report/page-search.ts';
 import { sparePercent } from '../core/report/page-water.ts';
 import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '../core/report/types.ts';
@@ -88,12 +88,6 @@ const outlets = (rows: readonly OutletReport[]): string[] =>
         { head: 'needs', text: ({ needs, status }) => (status === 'proposed' ? `${needs} (new)` : needs) },
       ]);
 
-function behindText({ name, score, standing }: MembraneReport): string {
-  const range =
-    standing == null ? '' : `, ${plainNumber(standing.lowScore, 1)} to ${plainNumber(standing.highScore, 1)}`;
-  return `${name} (${plainNumber(score ?? 0, 1)}${range})`;
-}
-
 function winnerText(winner: MembraneReport): string[] {
   const reasons = winner.reasons.map(({ criterion, text, score, weight }) => {
     const cell = winner.evidence?.find(({ title }) => title === criterion);
@@ -110,9 +104,11 @@ function winnerText(winner: MembraneReport): string[] {
 function membrane(assessment: Assessment): string[] {
   const { membranes: rows, chosenMembrane: chosen, membraneWeighing, sameWhichever = [] } = assessment;
   const winner = rows.find(({ id }) => id === chosen);
-  const others = rows.filter(({ id, score }) => score !== null && id !== chosen);
+  const others = membraneRows(assessment).filter(({ id }) => id !== chosen);
   const lines = [
-    others.length === 0 ? null : `Behind it (points, over the ranges): ${others.map(behindText).join('; ')}.`,
+    others.length === 0
+      ? null
+      : `Behind it (points, over the ranges): ${others.map(({ name, points }) => `${name} ${points}`).join('; ')}.`,
     membraneWeighing === undefined ? null : membraneWeighing.why,
     ...outRows(assessment).map(({ names, why }) => `Not here: ${names}. ${why}`),
     assessment.whyNotTheSame,

@@ -34,7 +34,7 @@ describe('what shifts a weight (amounts: common practice)', () => {
 
   it('each says its reason, and the others keep their proportion', () => {
     const weighed = weighSituation(membraneFacts({ existing: { ...dry, ponds: true } }));
-    expect(weighed.why).toContain('standing water counts half again as much, because water stood on the old roof');
+    expect(weighed.why).toContain('Standing water counts half again as much: water stood on the old roof.');
     const [hot] = situationWeights;
     const moved = shiftWeights(hot.weights, [weightShifts[0]]);
     expect(moved.ponding).toBeCloseTo(0.15 / 1.05, 12);

@@ -24,14 +24,13 @@ export function CoveringsCompared({ assessment }: Pick<PartProps, 'assessment'>)
       caption="Coverings that may be used here"
       columns={[
         { head: 'Covering' },
-        { head: 'Points of 10', kind: 'figure' },
-        { head: 'Over the ranges', kind: 'figure' },
-        { head: 'Place', kind: 'figure' },
+        { head: 'Points of 10 (over the ranges)' },
+        { head: 'Place' },
         { head: 'In a sentence' },
       ]}
-      rows={rows.map(({ id, name, points, range, places, words }) => ({
+      rows={rows.map(({ id, name, points, places, words }) => ({
         tone: id === assessment.chosenMembrane ? 'chosen' : 'plain',
-        cells: [name, points, range, places, words],
+        cells: [name, points, places, words],
       }))}
     />
   );

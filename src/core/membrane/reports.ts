@@ -72,6 +72,28 @@ function flipSentences(entry: Ranked, ranked: readonly Ranked[], { weights, own 
   });
 }
 
+/** The counts on which a covering loses most against the winner, in words. */
+function behindOn(entry: Ranked, winner: Ranked, { weights }: WeighedSituation): string {
+  const lost = criterionTable
+    .map(({ id, plain }) => ({ plain, points: weights[id] * (winner.scores[id] - entry.scores[id]) }))
+    .filter(({ points }) => points > 0)
+    .sort((a, b) => b.points - a.points)
+    .slice(0, 2);
+  return lost.length === 0 ? 'Level with the first' : `Behind mostly on ${listed(lost.map(({ plain }) => plain))}`;
+}
+
+/** What a table has room for: why a covering is not the first, and the nearest way in which it would be. */
+function shortWords(entry: Ranked, { ranked, weighed }: Place): string {
+  const winner = ranked[0]!;
+  const above = dominatedBy(entry, ranked);
+  if (above !== null)
+    return `${sentenceStart(above.name)} is at least as good on every count, ${above.whateverTheRanges ? 'whatever the ranges' : 'at the likely values'}.`;
+  const [nearest] = flipsTo(winner, entry, ranked, weighed.weights);
+  const behind = behindOn(entry, winner, weighed);
+  if (nearest === undefined) return `${behind}; no single weight makes it win.`;
+  return `${behind}; wins only if ${flipWords(nearest, weighed.own ? 'given' : 'assumed')}.`;
+}
+
 interface Place {
   ranked: readonly Ranked[];
   weighed: WeighedSituation;
@@ -98,6 +120,7 @@ function reportOf(entry: Ranked, standing: MembraneStanding, { ranked, weighed, 
     evidence: evidenceOf(entry.reasons),
     standing,
     dominatedBy: above,
+    short: entry === winner ? standing.words : shortWords(entry, { ranked, weighed, attachment }),
   };
 }
 

@@ -11,6 +11,7 @@ import {
 } from '../../../reference/membranes/weights.ts';
 import { figure, listed } from '../safety/figure.ts';
 import type { MembraneFacts } from './facts.ts';
+import { sentenceStart } from './flip-words.ts';
 import { bituminous } from './options.ts';
 
 export type Weights = Readonly<Record<CriterionId, number>>;
@@ -135,9 +136,9 @@ export function withOwnWeights(usual: Weights, own: NonNullable<MembraneFacts['o
 function shiftWords(shifts: readonly WeightShift[]): string {
   const words = shifts.map(({ criterion, times, because }) => {
     const { plain } = criterionTable.find(({ id }) => id === criterion)!;
-    return `${plain} counts ${times > 1 ? 'half again as much' : 'half'}, because ${because}`;
+    return `${plain} counts ${times > 1 ? 'half again as much' : 'half'}: ${because}`;
   });
-  return words.length === 0 ? '' : ` Then ${listed(words)}.`;
+  return words.length === 0 ? '' : ` ${words.map(sentenceStart).join('. ')}.`;
 }
 
 function ownWords(own: NonNullable<MembraneFacts['ownWeights']>): string {

@@ -4,9 +4,8 @@ import type { Assessment, MembraneEvidence, MembraneReport, MembraneWeighing, So
 export interface MembraneRow {
   id: string;
   name: string;
+  /** Likely points, and in brackets from the bad to the good end of its evidence. */
   points: string;
-  /** From the bad to the good end of its evidence. */
-  range: string;
   places: string;
   /** One sentence. */
   words: string;
@@ -23,27 +22,20 @@ function placesOf({ standing }: MembraneReport): string {
   return bestPlace === worstPlace ? `${bestPlace}` : `${bestPlace} to ${worstPlace}`;
 }
 
-/** What a reader has to know of a covering that may be used and was not chosen: what is better on every count, or what would make it win. */
-function inOneSentence({ dominatedBy, flips, standing }: MembraneReport, chosen: boolean): string {
-  if (chosen) return standing?.words ?? '';
-  if (dominatedBy != null) {
-    const { name, whateverTheRanges } = dominatedBy;
-    return `${name.charAt(0).toUpperCase()}${name.slice(1)} is at least as good on every count, ${whateverTheRanges ? 'whatever the ranges' : 'at the likely values'}.`;
-  }
-  return flips[0] ?? '';
-}
-
 /** The coverings that may be used, best first. */
-export const membraneRows = ({ membranes, chosenMembrane }: Assessment): MembraneRow[] =>
+export const membraneRows = ({ membranes }: Pick<Assessment, 'membranes'>): MembraneRow[] =>
   membranes
     .filter(({ veto }) => veto === null)
     .map((report) => ({
       id: report.id,
       name: report.name,
-      points: plainNumber(report.score ?? 0, 1),
-      range: report.standing == null ? '' : spanWords(report.standing.lowScore, report.standing.highScore),
+      points: pointsWords({
+        low: report.standing?.lowScore ?? report.score ?? 0,
+        likely: report.score ?? 0,
+        high: report.standing?.highScore ?? report.score ?? 0,
+      }),
       places: placesOf(report),
-      words: inOneSentence(report, report.id === chosenMembrane),
+      words: report.short ?? report.flips[0] ?? '',
     }));
 
 export interface OutRow {

@@ -687,6 +687,8 @@ export interface MembraneReport {
   evidence?: readonly MembraneEvidence[];
   /** null = out, so it has no place. */
   standing?: MembraneStanding | null;
+  /** One sentence for a table: where the first stands over the ranges; of the others, why they are not first. */
+  short?: string;
   /** A covering that is at least as good on every count; null = there is none. */
   dominatedBy?: { id: string; name: string; whateverTheRanges: boolean } | null;
 }
