@@ -57,6 +57,7 @@ export async function walkers(executablePath: string): Promise<Walkers> {
       });
       page.on('pageerror', (error) => consoleErrors.push(error.message));
       await page.goto(`${base}${path}`);
+      await answered(page);
       return page;
     },
     close: async () => {
@@ -65,6 +66,17 @@ export async function walkers(executablePath: string): Promise<Walkers> {
       store.close();
     },
   };
+}
+
+/** Waits until a page that shows how far an answer is has been replaced by the answer. */
+export async function answered(page: Page): Promise<void> {
+  for (let looks = 0; looks < 300; looks++) {
+    // The page may be going on to the answer just now.
+    const title = await page.title().catch(() => '');
+    if (!/^(Working it out|Loading |$)/.test(title)) return page.waitForLoadState();
+    await page.waitForTimeout(200);
+  }
+  throw new Error('the answer did not come within a minute');
 }
 
 /** What any page complained about, a breach of the content policy among it. */

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { chromiumPath, consoleErrors, sidewaysPx, violationsOn, type Walkers, walkers } from './browser.ts';
+import { answered, chromiumPath, consoleErrors, sidewaysPx, violationsOn, type Walkers, walkers } from './browser.ts';
 
 const executable = chromiumPath();
 
@@ -62,6 +62,7 @@ describe.runIf(executable !== null)('walks in a browser', () => {
       await page.getByText('read as 3/4″').waitFor();
       await page.getByRole('button', { name: 'Get the answer' }).click();
       await page.waitForURL(/\/roofs\/typed-/);
+      await answered(page);
       const first = await headline(page);
       expect(first).toMatch(/Water|lie level|drains/);
       expect(await page.locator('svg.drawing').count()).toBeGreaterThan(1);
@@ -73,6 +74,7 @@ describe.runIf(executable !== null)('walks in a browser', () => {
       await page.locator('[id="curbs[0].heightIn"]').fill('6"');
       await page.getByRole('button', { name: 'Save and show the answer' }).click();
       await page.waitForURL(/\/roofs\/typed-[a-z-]+$/);
+      await answered(page);
       expect(await page.locator('main').textContent()).toContain('curb');
       const saved = JSON.parse(shop.store.get(new URL(page.url()).pathname.split('/')[2])!.text);
       expect(saved).toMatchObject({ label, curbs: [{ heightIn: '6"' }] });
