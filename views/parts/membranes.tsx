@@ -1,5 +1,6 @@
 import {
   evidenceTables,
+  type MembraneRow,
   membraneRows,
   outRows,
   weighedRows,
@@ -15,24 +16,44 @@ interface PartProps {
   book: SourceBook;
 }
 
-/** The coverings that may be used: points, how far the evidence moves them, one sentence. */
-export function CoveringsCompared({ assessment }: Pick<PartProps, 'assessment'>) {
-  const rows = membraneRows(assessment);
-  if (rows.length === 0) return null;
+function Ranking({ caption, rows, chosen }: { caption: string; rows: readonly MembraneRow[]; chosen: string | null }) {
   return (
     <Table
-      caption="Coverings that may be used here"
+      caption={caption}
       columns={[
         { head: 'Covering' },
-        { head: 'Points of 10 (over the ranges)' },
-        { head: 'Place' },
+        { head: 'Points of 10', kind: 'figure' },
+        { head: 'Place', kind: 'figure' },
         { head: 'In a sentence' },
       ]}
       rows={rows.map(({ id, name, points, places, words }) => ({
-        tone: id === assessment.chosenMembrane ? 'chosen' : 'plain',
+        tone: id === chosen ? 'chosen' : 'plain',
         cells: [name, points, places, words],
       }))}
     />
+  );
+}
+
+/** The coverings that may be used: points, how far the evidence moves them, one sentence. Those that never come first are folded. */
+export function CoveringsCompared({ assessment }: Pick<PartProps, 'assessment'>) {
+  const rows = membraneRows(assessment);
+  const first = rows.filter(({ mayBeFirst }) => mayBeFirst);
+  const never = rows.filter(({ mayBeFirst }) => !mayBeFirst);
+  const chosen = assessment.chosenMembrane;
+  if (rows.length === 0) return null;
+  return (
+    <>
+      <Ranking caption="Coverings that may come first" rows={first} chosen={chosen} />
+      <p class="quiet">
+        In brackets and under place: from the bad to the good end of the evidence on heat, life and first cost.
+      </p>
+      {never.length === 0 ? null : (
+        <details>
+          <summary>May be used too, but not first by these weights ({never.length})</summary>
+          <Ranking caption="Not first whatever the ranges, by these weights" rows={never} chosen={chosen} />
+        </details>
+      )}
+    </>
   );
 }
 
@@ -174,14 +195,13 @@ export function SameUnderAll({ assessment }: Pick<PartProps, 'assessment'>) {
   return (
     <>
       <h3>The same whichever is chosen</h3>
-      <dl class="terms">
+      <ul>
         {rows.map(({ what, text }) => (
-          <>
-            <dt>{what}</dt>
-            <dd>{text}</dd>
-          </>
+          <li>
+            <b>{what}.</b> {text}
+          </li>
         ))}
-      </dl>
+      </ul>
     </>
   );
 }

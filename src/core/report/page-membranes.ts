@@ -9,6 +9,8 @@ export interface MembraneRow {
   places: string;
   /** One sentence. */
   words: string;
+  /** Chosen, or first for some values inside the ranges. */
+  mayBeFirst: boolean;
 }
 
 const spanWords = (low: number, high: number): string =>
@@ -23,7 +25,10 @@ function placesOf({ standing }: MembraneReport): string {
 }
 
 /** The coverings that may be used, best first. */
-export const membraneRows = ({ membranes }: Pick<Assessment, 'membranes'>): MembraneRow[] =>
+export const membraneRows = ({
+  membranes,
+  chosenMembrane,
+}: Pick<Assessment, 'membranes' | 'chosenMembrane'>): MembraneRow[] =>
   membranes
     .filter(({ veto }) => veto === null)
     .map((report) => ({
@@ -36,6 +41,7 @@ export const membraneRows = ({ membranes }: Pick<Assessment, 'membranes'>): Memb
       }),
       places: placesOf(report),
       words: report.short ?? report.flips[0] ?? '',
+      mayBeFirst: report.id === chosenMembrane || report.standing?.bestPlace === 1,
     }));
 
 export interface OutRow {

@@ -1,4 +1,5 @@
 import { decimalInches, inches, plainNumber, slope } from '../../units/print.ts';
+import { sentenceStart } from '../membrane/flip-words.ts';
 import type { Layout, SameWhichever, ScopeReport } from './types.ts';
 import { listed } from './words.ts';
 
@@ -31,7 +32,7 @@ function raisedWords({ newHeights }: Layout): string | null {
 function woodWords(scope: ScopeReport | undefined): string | null {
   const rows = scope?.wood?.rows ?? [];
   if (rows.length === 0) return null;
-  return `${rows.map(({ what, likely, oneInTen, unit }) => `${what}: ${plainNumber(likely)} ${unit} likely, ${plainNumber(oneInTen)} in one job in ten`).join('; ')}.`;
+  return `${sentenceStart(rows.map(({ what, likely, oneInTen, unit }) => `${what}: ${plainNumber(likely)} ${unit} likely, ${plainNumber(oneInTen)} in one job in ten`).join('; '))}.`;
 }
 
 /**
@@ -42,13 +43,13 @@ export function sameWhichever(layout: Layout | null, scope: ScopeReport | undefi
   if (layout === null) return [];
   const { leastFaceSlopeInPerFt: planes, leastValleySlopeInPerFt: valleys } = layout;
   const falls = [
-    planes === null ? null : `planes ${slope(planes)}`,
-    valleys === null ? null : `valleys ${slope(valleys)}`,
+    planes === null ? null : `planes at least ${slope(planes)}`,
+    valleys === null ? null : `valleys at least ${slope(valleys)}`,
   ].filter((part) => part !== null);
   const rows: (SameWhichever | null)[] = [
     {
       what: 'The slope',
-      text: `${falls.length === 0 ? 'As laid out' : `At least ${listed(falls)}`}: no sheet mends a pond.`,
+      text: `${falls.length === 0 ? 'As laid out' : sentenceStart(listed(falls))}: no sheet mends a pond.`,
     },
     {
       what: 'The boards',
@@ -56,7 +57,7 @@ export function sameWhichever(layout: Layout | null, scope: ScopeReport | undefi
     },
     {
       what: 'Ways out for the water',
-      text: `${waterWays(layout)}; overflow ${layout.overflow.required ? 'required' : 'not required by the code'}.`,
+      text: `${sentenceStart(waterWays(layout))}; overflow ${layout.overflow.required ? 'required' : 'not required by the code'}.`,
     },
     nullable('Nailers and edge metal', edgeMetal(layout)),
     nullable('Heights of flashings and curbs', raisedWords(layout)),
