@@ -27,7 +27,13 @@ function lessWords(ratio: number): string {
 /** Whose the weights are: the usual ones of the situation, or those that the roof file gives. */
 export type WeightsBy = 'assumed' | 'given';
 
-const against: Readonly<Record<WeightsBy, string>> = { assumed: 'we assumed', given: 'you gave' };
+const against: Readonly<Record<WeightsBy, string>> = { assumed: 'we assumed', given: 'it does now' };
+
+/** Both weights, with as many places as tell them apart. */
+function shareWords({ from, to }: Flip): string {
+  const places = [2, 3, 4].find((count) => to.toFixed(count) !== from.toFixed(count)) ?? 4;
+  return `${to.toFixed(places)} instead of ${from.toFixed(places)}`;
+}
 
 /** How much more or less one thing would have to count, in words: "price counted nearly five times as much as we assumed". */
 export function flipWords(flip: Flip, by: WeightsBy = 'assumed'): string {
@@ -36,7 +42,7 @@ export function flipWords(flip: Flip, by: WeightsBy = 'assumed'): string {
   if (flip.from === 0) return `${criterion.plain} counted at all (${flip.to.toFixed(2)} instead of nothing)`;
   const ratio = flip.to / flip.from;
   const words = ratio >= 1 ? moreWords(ratio) : lessWords(ratio);
-  return `${criterion.plain} counted ${words} ${against[by]} (${flip.to.toFixed(2)} instead of ${flip.from.toFixed(2)})`;
+  return `${criterion.plain} counted ${words} ${against[by]} (${shareWords(flip)})`;
 }
 
 /** First letter large; the rest, with its trade abbreviations, as it is. */
