@@ -3,6 +3,7 @@ import { type Convex, cut, isSliver } from '../geometry/convex.ts';
 import { centroid, direction, perimeterFt, signedAreaSqFt } from '../geometry/vector.ts';
 import type { BoardPiece } from '../report/types.ts';
 import type { Ring } from '../roof.ts';
+import { fused } from '../surface/fuse.ts';
 import { type Band, markOf } from './bands.ts';
 import type { Catalogue } from './catalogue.ts';
 import type { Tile } from './cells.ts';
@@ -31,10 +32,15 @@ export function isTooSmall(outline: Ring, diameterFt: number, convex: boolean): 
   return offset(outline, -radiusFt).length === 0;
 }
 
+const LEVEL = { atOriginIn: 0, gx: 0, gy: 0 };
+
 /** Outlines of the parts of one board: parts that touch become one piece, but a board round a curb stays in its parts. */
 export function outlinesOf(rings: readonly Convex[]): readonly Ring[] {
   if (rings.length === 1) return rings;
-  const regions = unite(rings);
+  // Most parts lie side by side and make a convex whole: that needs no general union.
+  const joined = fused(rings.map((ring) => ({ ring, plane: LEVEL, outlet: '' }))).map(({ ring }) => ring);
+  if (joined.length === 1) return joined;
+  const regions = unite(joined);
   return regions.some(({ holes }) => holes.length > 0) ? rings : regions.map(({ outer }) => outer);
 }
 
