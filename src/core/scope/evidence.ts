@@ -2,6 +2,7 @@ import { type MembraneLife, membraneLife } from '../../../reference/membranes/li
 import { bituminousService, wetShareLimit } from '../../../reference/scope.ts';
 import { intersect, unite } from '../geometry/boolean.ts';
 import { signedAreaSqFt } from '../geometry/vector.ts';
+import { bituminous } from '../membrane/options.ts';
 import type { ExistingReport, Layout } from '../report/types.ts';
 import type { CoveringKind, InspectionFinding, Ring, Roof } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
@@ -39,14 +40,6 @@ export interface ScopeEvidence {
   surface: boolean;
   inside: boolean;
 }
-
-const bituminous: ReadonlySet<CoveringKind> = new Set([
-  'sbs-granule',
-  'app',
-  'bur-gravel',
-  'bur-smooth',
-  'roll-roofing',
-]);
 
 const lifeRows: readonly MembraneLife[] = membraneLife;
 
