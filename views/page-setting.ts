@@ -5,6 +5,8 @@ export interface PageLinks {
   estimate: string;
   crew: string;
   owner: string;
+  /** Two choices side by side, to fill in together. */
+  kitchen: string;
   supplier: string;
   /** The same roof under the other codes. */
   rules: string;
@@ -40,6 +42,7 @@ export function roofLinks(id: string): PageLinks {
     estimate: `${roof}/estimate`,
     crew: `${roof}/crew`,
     owner: `${roof}/owner`,
+    kitchen: `${roof}/kitchen-table`,
     supplier: `${roof}/supplier`,
     rules: `${roof}/rules`,
     survey: `${roof}/survey`,

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { PageSetting } from '../../views/page-setting.ts';
 import { CrewSheetPage } from '../../views/pages/crew-sheet-page.tsx';
 import { EstimatePage } from '../../views/pages/estimate-page.tsx';
+import { KitchenTablePage } from '../../views/pages/kitchen-table-page.tsx';
 import { OwnerPage } from '../../views/pages/owner-page.tsx';
 import { ResultPage } from '../../views/pages/result-page.tsx';
 import { RulesPage } from '../../views/pages/rules-page.tsx';
@@ -22,6 +23,7 @@ const papers: Readonly<Record<string, Paper>> = {
   estimate: EstimatePage,
   'crew-sheet': CrewSheetPage,
   owner: OwnerPage,
+  'kitchen-table': KitchenTablePage,
   'supplier-request': SupplierRequestPage,
   rules: RulesPage,
 };

@@ -22,6 +22,7 @@ test.each([
   '/roofs/back-section/estimate',
   '/roofs/back-section/crew',
   '/roofs/back-section/owner',
+  '/roofs/back-section/kitchen-table',
   '/roofs/back-section/supplier',
   '/roofs/back-section/rules',
   '/roofs/back-section/delete',

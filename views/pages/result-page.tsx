@@ -102,13 +102,13 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           <Decides assessment={assessment} links={setting.links} />
           {assessment.scope === undefined ? null : (
             <>
-              <h2>What to do with the old roof</h2>
+              <h2 id="answer-scope">What to do with the old roof</h2>
               <Scope scope={assessment.scope} book={book} />
             </>
           )}
-          <h2>What was found</h2>
+          <h2 id="answer-found">What was found</h2>
           <Inspection assessment={assessment} book={book} links={setting.links} />
-          <h2>Standing water</h2>
+          <h2 id="answer-water">Standing water</h2>
           <Sections sections={pair.sections.slice(0, 1)} />
           {pair.sections.length < 2 ? null : (
             <details>
@@ -119,7 +119,7 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           <Ponds ponds={existing.ponds} limits={assessment.ruleSet.ponds} />
           <Flats flats={existing.flats} />
 
-          <h2>Heights decide first</h2>
+          <h2 id="answer-heights">Heights decide first</h2>
           <LimitLines assessment={assessment} layout={layout} />
           <details>
             <summary>Heights in full</summary>
@@ -127,7 +127,7 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           </details>
           {layout === null ? null : <NewHeightsTable layout={layout} />}
 
-          <h2>Layouts</h2>
+          <h2 id="answer-layouts">Layouts</h2>
           <Layouts assessment={assessment} shown={layout} links={setting.links} />
           {layout === null ? null : <HeightsPlan assessment={assessment} layout={layout} links={setting.links} />}
           {layout === null ? null : <LayoutWords layout={layout} book={book} />}
@@ -147,7 +147,7 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           <h2>Other ways</h2>
           <Alternatives alternatives={assessment.alternatives ?? []} book={book} />
 
-          <h2>Ways out for the water</h2>
+          <h2 id="answer-outlets">Ways out for the water</h2>
           <WaterMaps assessment={assessment} layout={layout} links={setting.links} />
           {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} book={book} />}
           <details>
@@ -157,19 +157,19 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           <h2>What the water weighs</h2>
           <Loads existing={existing} />
 
-          <h2>Covering</h2>
+          <h2 id="answer-covering">Covering</h2>
           <Membranes assessment={assessment} book={book} />
 
           {assessment.heat === undefined ? null : (
             <>
-              <h2>A hot day on this roof</h2>
+              <h2 id="answer-heat">A hot day on this roof</h2>
               <Heat heat={assessment.heat} book={book} />
             </>
           )}
 
           {assessment.moisture === undefined ? null : (
             <>
-              <h2>Damp inside the roof</h2>
+              <h2 id="answer-damp">Damp inside the roof</h2>
               <Damp moisture={assessment.moisture} book={book} />
             </>
           )}
@@ -186,13 +186,13 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
             </>
           )}
 
-          <h2>To do and to know</h2>
+          <h2 id="answer-to-do">To do and to know</h2>
           <Findings findings={rest} book={book} />
 
-          <h2>Materials</h2>
+          <h2 id="answer-materials">Materials</h2>
           <Materials materials={assessment.materials} book={book} />
 
-          <h2>Cautions</h2>
+          <h2 id="answer-cautions">Cautions</h2>
           <Cautions cautions={assessment.cautions.filter(({ severity }) => severity === 4)} book={book} />
           <details>
             <summary>The other cautions</summary>
@@ -200,7 +200,7 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           </details>
           <p>{assessment.deferral}</p>
 
-          <h2>What was assumed</h2>
+          <h2 id="answer-assumed">What was assumed</h2>
           <Assumptions assumed={assessment.assumed} />
 
           <h2>Rules, rain, sources</h2>

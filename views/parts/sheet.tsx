@@ -4,19 +4,20 @@ import type { PageLinks, PageSetting } from '../page-setting.ts';
 import { Places } from './places.ts';
 import { Shell } from './shell.tsx';
 
-export type PageName = 'result' | 'estimate' | 'crew' | 'owner' | 'supplier' | 'rules' | 'survey';
+export type PageName = 'result' | 'estimate' | 'crew' | 'owner' | 'kitchen' | 'supplier' | 'rules' | 'survey';
 
 const names: Record<PageName, string> = {
   result: 'Answer',
   estimate: 'Estimate',
   crew: 'Crew sheet',
   owner: 'Owner’s page',
+  kitchen: 'Kitchen table',
   supplier: 'Supplier request',
   survey: 'Survey sheet',
   rules: 'Rule sets',
 };
 
-const order: readonly PageName[] = ['result', 'estimate', 'crew', 'owner', 'supplier', 'survey', 'rules'];
+const order: readonly PageName[] = ['result', 'estimate', 'crew', 'owner', 'kitchen', 'supplier', 'survey', 'rules'];
 
 function Navigation({ links, here }: { links: PageLinks; here: PageName }) {
   return (

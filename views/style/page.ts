@@ -96,6 +96,25 @@ ${stacked('many', 52)}
 .title-block.written .blank{min-height:2.2em}
 .owner{font-size:1.12rem;max-width:46rem}
 .owner .pair{max-width:none}
+.owner.columns{max-width:none;columns:30rem 2;column-gap:2.6rem}
+.owner.columns section{break-inside:avoid-column}
+.owner.columns h2{font-size:1.15rem;margin-top:1.2rem}
+.owner.columns section:first-child h2{margin-top:0}
+.three{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(15rem,100%),1fr));gap:0 2.2rem;margin:.5rem 0 1.2rem}
+.three>div{border-top:3px solid var(--ink);padding:.4rem 0 .8rem}
+.three dt{font:600 .9rem/1.4 var(--sans)}
+.three dd{margin:.2rem 0 0;font-size:1.2rem;line-height:1.3}
+.three dd .label{display:inline-block;min-width:5rem}
+.origin{color:var(--soft);font-family:var(--sans)}
+.origin a{display:inline;padding:.8rem .25rem .8rem .05rem;margin:0}
+.origins{font:.85rem/1.4 var(--sans);margin-top:1.5rem;border-top:1px solid var(--ink)}
+.origins ol{columns:26rem;column-gap:2.2rem}
+.origins li{break-inside:avoid}
+.origins li:target{background:var(--grey-0)}
+.kitchen-plans .drawing{max-height:34vh}
+.kitchen{table-layout:fixed}
+.kitchen thead th:first-child{width:15rem}
+.kitchen .blank-cell{height:2.2rem}
 `;
 
 /** Every page prints as a sheet. */
@@ -111,6 +130,12 @@ main{padding:0;max-width:none}
 .plans,.plans>.stay{position:static}
 .pair{grid-template-columns:1fr 1fr}
 .survey-plan .drawing{max-height:190mm}
+.kitchen-plans .drawing{max-height:58mm}
+.origin,.origins{display:none}
+.owner{font-size:1rem}
+.owner.columns{columns:2;column-gap:8mm}
+.owner.columns h2{margin-top:3mm}
+.three{grid-template-columns:repeat(3,1fr);gap:0 6mm}
 .plans .drawing,.wide .drawing{max-height:none;min-width:0;max-width:100%}
 .wide{overflow:visible}
 h2{break-after:avoid}

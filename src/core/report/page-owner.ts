@@ -1,109 +1,167 @@
-import { inches, plainNumber } from '../../units/print.ts';
-import { depthFigure, gallons, pounds } from './page-figures.ts';
-import { limitRows } from './page-limits.ts';
-import type { Assessment, Layout } from './types.ts';
+import { coveringStatements, sameAgainStatements } from './owner/covering.ts';
+import { changeStatements, edgeStatements } from './owner/edges.ts';
+import { dampStatements, heatStatements } from './owner/heat.ts';
+import { type OwnerNumber, ownerNumbers } from './owner/numbers.ts';
+import { type OpenThing, openThings } from './owner/open.ts';
+import { planStatements, scopeStatements } from './owner/plan.ts';
+import { isPlanned, keepsOldRoof, type Situation, situationOf } from './owner/situation.ts';
+import { type AnswerPlace, answerPlaces, type Because, type OwnerStatement, say, takerOf } from './owner/statement.ts';
+import { todayStatements } from './owner/today.ts';
+import { extraStatements, woodStatements, workStatements } from './owner/work.ts';
+import type { Assessment } from './types.ts';
 
-/** The owner's page: plain words, short sentences. */
+/** The owner's page as statements; every one brings the computed values that it stands on. */
 
-function standing({ existing }: Assessment): string[] {
-  const ponds = existing.ponds.filter(({ birdBath }) => !birdBath);
-  if (ponds.length === 0) return [];
-  const deep = Math.max(...ponds.map(({ greatestDepthIn }) => greatestDepthIn));
-  const volume = ponds.reduce((sum, { volumeGal }) => sum + volumeGal, 0);
-  const weight = ponds.reduce((sum, { weightLb }) => sum + weightLb, 0);
-  return [
-    `Rain stays on this roof. At the worst place it is ${depthFigure(deep)} deep.`,
-    `That is about ${gallons(volume)} of water, and it weighs about ${pounds(weight)}.`,
-    'Water that stays wears the roof out, finds every small hole, and makes the wood sag more.',
-  ];
+export type OwnerSectionId =
+  | 'today'
+  | 'scope'
+  | 'plan'
+  | 'covering'
+  | 'same-again'
+  | 'heat'
+  | 'damp'
+  | 'changes'
+  | 'edges'
+  | 'wood'
+  | 'work'
+  | 'extra';
+
+export interface OwnerSection {
+  id: OwnerSectionId;
+  title: string;
+  statements: readonly OwnerStatement[];
 }
 
-/** What is wrong today. */
-export function ownerToday(assessment: Assessment): string[] {
-  const { existing } = assessment;
-  const wet = standing(assessment);
-  if (wet.length > 0) return wet;
-  if (existing.verdict === 'ponds') return ['Water was seen standing on this roof long after the rain.'];
-  if (existing.undrainedAreaSqFt > 0.5)
-    return [
-      `A part of this roof is level: about ${plainNumber(existing.undrainedAreaSqFt)} square feet.`,
-      'Water there has no slope to run down. We do not know yet how long it stays.',
-      ...(existing.decidedBy === null ? [] : [existing.decidedBy]),
-    ];
-  return ['We found no place where water stays. The roof slopes to its way out.'];
+/** One finding of the inspection for the owner, with the ids of its photos. */
+export interface OwnerFinding {
+  number: number;
+  title: string;
+  statement: OwnerStatement;
+  photos: readonly string[];
 }
 
-/** What is planned. */
-export function ownerPlan(assessment: Assessment, layout: Layout | null): string[] {
-  if (layout === null || layout.rejected !== null)
-    return [
-      'We have not found a plan that fits yet.',
-      ...(layout?.rejected == null ? [] : [`What stands in the way: ${layout.rejected.why}.`]),
-      ...(assessment.relax === null ? [] : [`What could help: ${assessment.relax}`]),
-    ];
-  const ways = layout.outlets.filter(({ role }) => role === 'primary');
-  const names = ways.slice(0, 3).map(({ label }) => label.split(',')[0]);
-  const more = ways.length > 3 ? ` and ${ways.length - 3} more` : '';
-  return [
-    `We build a gentle slope out of foam boards, from ${inches(layout.leastThicknessIn)} to ${inches(layout.greatestThicknessIn)} thick.`,
-    `Rain then runs to: ${names.join(', ')}${more}. No place is left where it can stay.`,
-    'The boards also keep heat in. The thin places keep less than the thick ones.',
-    ...(layout.newOutlets === 0
-      ? []
-      : [
-          `The plan makes ${layout.newOutlets === 1 ? 'one new way' : `${layout.newOutlets} new ways`} out for the water.`,
-        ]),
-  ];
+export interface OwnerPageModel {
+  /** What is wrong, first. */
+  today: OwnerSection;
+  numbers: readonly OwnerNumber[];
+  sections: readonly OwnerSection[];
+  findings: readonly OwnerFinding[];
+  open: readonly OpenThing[];
+  /** What is taken for now and has no line of its own. */
+  more: OwnerStatement | null;
+  /** Whether the drawing of a new roof shows what is planned. */
+  planned: boolean;
+  /** What the second drawing shows, for the line under the two. */
+  drawn: string;
 }
 
-/** What changes at doors, walls, windows, skylights and edges. */
-export function ownerChanges(assessment: Assessment, layout: Layout | null): string[] {
-  if (layout === null) return [];
-  const rows = limitRows(assessment, layout);
-  const limits = rows.slice(0, 10).map((row) => {
-    switch (row.state) {
-      case 'short':
-        return `${row.where}: the new roof would come too high here by ${row.left.replace(' short', '')}. This has to be settled first.`;
-      case 'raise':
-        return `${row.where}: it has to be made higher by ${row.left.replace('raise it ', '')}.`;
-      case 'holds':
-        return `${row.where}: the new roof fits, with ${row.left}.`;
-      default:
-        return `${row.where}: nobody has measured its height yet.`;
-    }
-  });
-  return [...limits, ...edgeLooks(layout)];
-}
+const planTitle = ({ plan, call }: Situation): string => {
+  if (keepsOldRoof(call)) return 'If it gets a new roof one day';
+  if (plan === 'edge-first' || plan === 'wishes-clash') return 'What comes first';
+  if (plan === 'none') return 'A new roof';
+  return isPlanned({ plan, call }) ? 'What we plan' : 'What a new roof would be';
+};
 
-/** How high the roof's edge will stand, as seen from the yard. */
-function edgeLooks({ nailers }: Layout): string[] {
-  const byEdge = new Map<string, { least: number; most: number }>();
-  for (const { edge, startIn, endIn } of nailers) {
-    const seen = byEdge.get(edge) ?? { least: Number.POSITIVE_INFINITY, most: 0 };
-    byEdge.set(edge, { least: Math.min(seen.least, startIn, endIn), most: Math.max(seen.most, startIn, endIn) });
-  }
-  return [...byEdge]
-    .filter(([, { most }]) => most > 1.5)
-    .slice(0, 8)
-    .map(([edge, { least, most }]) =>
-      most - least < 1 / 16
-        ? `${edge}: the edge gets ${inches(most)} higher.`
-        : `${edge}: the edge gets ${inches(least)} to ${inches(most)} higher.`,
+const findingsOf = (assessment: Assessment): OwnerFinding[] =>
+  (assessment.inspection ?? []).map(({ number, title, photos }, i) => {
+    const take = takerOf(assessment);
+    const what = take.quote('answer-found', 'Finding', `inspection.${i}.title`);
+    const where = take.quote('answer-found', 'Where', `inspection.${i}.where`, (text) =>
+      text.replace(/ from corner \d+$/, ''),
     );
+    const tells = take.quote('answer-found', 'What it tells', `inspection.${i}.tells`);
+    return { number, title, photos, statement: say`${what}, ${where}. ${tells}` };
+  });
+
+function drawnWords(situation: Situation): string {
+  if (situation.assessment.layouts.length === 0) return '';
+  if (situation.layout === null) return 'The second is a try that does not fit.';
+  return isPlanned(situation) ? 'The second is the new roof.' : 'The second is what a new roof would be.';
 }
 
-export interface OpenQuestion {
-  what: string;
-  findOut: string;
+export function ownerPage(assessment: Assessment): OwnerPageModel {
+  const situation = situationOf(assessment);
+  const { things, more } = openThings(situation);
+  const all: readonly OwnerSection[] = [
+    { id: 'scope', title: 'What should be done', statements: scopeStatements(situation) },
+    { id: 'plan', title: planTitle(situation), statements: planStatements(situation) },
+    { id: 'covering', title: 'Why this covering', statements: coveringStatements(situation) },
+    { id: 'same-again', title: 'And not the old one again?', statements: sameAgainStatements(situation) },
+    { id: 'heat', title: 'Heat and cold', statements: heatStatements(situation) },
+    { id: 'damp', title: 'Damp inside the roof', statements: dampStatements(situation) },
+    { id: 'changes', title: 'What changes at doors and walls', statements: changeStatements(situation) },
+    { id: 'edges', title: 'How the edge looks from the yard', statements: edgeStatements(situation) },
+    { id: 'wood', title: 'Bad wood', statements: woodStatements(situation) },
+    { id: 'work', title: 'While the work goes on', statements: workStatements(situation) },
+    { id: 'extra', title: 'What may cost extra', statements: extraStatements(situation) },
+  ];
+  return {
+    today: { id: 'today', title: 'What is wrong today', statements: todayStatements(situation) },
+    numbers: ownerNumbers(situation),
+    sections: all.filter(({ statements }) => statements.length > 0),
+    findings: findingsOf(assessment),
+    open: things,
+    more,
+    planned: isPlanned(situation),
+    drawn: drawnWords(situation),
+  };
 }
 
-/** What nobody knows yet, and how to find out. */
-export const ownerQuestions = ({ assumed }: Assessment): OpenQuestion[] =>
-  assumed.flatMap(({ because, findOut }) =>
-    findOut === null ? [] : [{ what: sentence(because), findOut: sentence(findOut) }],
-  );
+/** Every statement of the page that stands on values, in the order of the page. */
+export const statementsOf = ({ today, numbers, sections, findings, open, more }: OwnerPageModel): OwnerStatement[] => [
+  ...today.statements,
+  ...numbers.flatMap((row) => [row.today, ...(row.next === null ? [] : [row.next])]),
+  ...findings.map(({ statement }) => statement),
+  ...sections.flatMap(({ statements }) => statements),
+  ...open.map(({ what }) => what),
+  ...(more === null ? [] : [more]),
+];
 
-function sentence(text: string): string {
-  const start = text.charAt(0).toUpperCase() + text.slice(1);
-  return /[.?!]$/.test(start) ? start : `${start}.`;
+/** One value behind a statement, and the place of the answer page where it is told in full. */
+export interface OriginValue {
+  label: string;
+  value: string;
+  place: AnswerPlace;
+  placeTitle: string;
+}
+
+export interface OriginLine {
+  number: number;
+  values: readonly OriginValue[];
+}
+
+/** How a value came out of several: " (greatest of 3)". */
+const howMany = ({ how, paths }: Because): string =>
+  how === 'is' || how === 'count' || paths.length < 2 ? '' : ` (${how} of ${paths.length})`;
+
+const originValue = (because: Because): OriginValue => ({
+  label: because.label,
+  value: `${because.shown}${howMany(because)}`,
+  place: because.place,
+  placeTitle: answerPlaces[because.place],
+});
+
+const keyOf = ({ because }: OwnerStatement): string =>
+  because.map(({ place, how, paths, shown }) => `${place} ${how} ${paths.join()} ${shown}`).join(';');
+
+/** "Where the figures come from": one numbered line for each statement that stands on values. */
+export class OriginBook {
+  readonly #numbers = new Map<string, number>();
+  readonly #lines: OriginLine[] = [];
+
+  /** @param statements everything that a page says, in its order */
+  constructor(statements: readonly OwnerStatement[]) {
+    for (const statement of statements) {
+      const key = keyOf(statement);
+      if (key === '' || this.#numbers.has(key)) continue;
+      const number = this.#lines.length + 1;
+      this.#lines.push({ number, values: statement.because.map(originValue) });
+      this.#numbers.set(key, number);
+    }
+  }
+
+  /** Number of a statement's line; null = it stands on no value, or the page was not told of it. */
+  numberOf = (statement: OwnerStatement): number | null => this.#numbers.get(keyOf(statement)) ?? null;
+
+  lines = (): readonly OriginLine[] => this.#lines;
 }

@@ -1,5 +1,6 @@
 import type { Hono } from 'hono';
 import { EstimatePage } from '../../../views/pages/estimate-page.tsx';
+import { KitchenTablePage } from '../../../views/pages/kitchen-table-page.tsx';
 import { OwnerPage } from '../../../views/pages/owner-page.tsx';
 import { ResultPage } from '../../../views/pages/result-page.tsx';
 import { RulesPage } from '../../../views/pages/rules-page.tsx';
@@ -20,7 +21,13 @@ import { NotThere, roofOf, type Shop } from '../context.ts';
 import { linksOfRoof, respond, settingOf } from '../respond.tsx';
 import { answerForPage, answerOf } from './answer-of.ts';
 
-const papers = { estimate: EstimatePage, owner: OwnerPage, supplier: SupplierRequestPage, rules: RulesPage } as const;
+const papers = {
+  estimate: EstimatePage,
+  owner: OwnerPage,
+  'kitchen-table': KitchenTablePage,
+  supplier: SupplierRequestPage,
+  rules: RulesPage,
+} as const;
 
 const drawings: Readonly<Record<string, (assessment: Assessment, layout: Layout | null) => DrawList | null>> = {
   before: (assessment) => planBefore(assessment),

@@ -74,6 +74,7 @@ test('papers: a page for each reader that stands alone, and the result', async (
     'estimate.html',
     'crew-sheet.html',
     'owner.html',
+    'kitchen-table.html',
     'supplier-request.html',
     'rules.html',
     'survey-sheet.html',

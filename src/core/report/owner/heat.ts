@@ -1,0 +1,107 @@
+import { plainNumber } from '../../../units/print.ts';
+import { degreesF } from '../page-heat.ts';
+import type { HeatReport, MoistureReport } from '../types.ts';
+import { isPlanned, type Situation } from './situation.ts';
+import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
+
+const whole = (value: number): string => plainNumber(Math.round(Math.abs(value)));
+const percent = (share: number): string => `${plainNumber(Math.round(100 * share))} %`;
+
+/** How much of the difference is insulation and how much color, with nothing kept back. */
+function shares({ figures: { insulationShare, colorShare }, split }: HeatReport, take: Taker): OwnerStatement[] {
+  if (split === null) return [];
+  const saved = take.figure('answer-heat', 'Heat kept out in that day', 'is', ['heat.split.savedBtu'], whole);
+  if (insulationShare === null || colorShare === null)
+    return [standingOn(say`The new roof keeps out next to nothing more than the old one.`, saved)];
+  const boards = take.figure('answer-heat', 'Share of the insulation', 'is', ['heat.figures.insulationShare'], percent);
+  const color = take.figure('answer-heat', 'Share of the color', 'is', ['heat.figures.colorShare'], percent);
+  if (colorShare < 0)
+    return [
+      standingOn(say`All of the gain comes from the boards. The new color takes in more sun than the old one.`, color),
+    ];
+  if (insulationShare < 0)
+    return [
+      standingOn(
+        say`All of the gain comes from the color. The new roof holds back less heat than the old one.`,
+        boards,
+      ),
+    ];
+  return [say`Of the difference, ${boards} is due to the boards and ${color} to the color.`];
+}
+
+function winter({ winter: cold }: HeatReport, take: Taker): OwnerStatement[] {
+  if (cold === null) return [];
+  const amount = take.figure(
+    'answer-heat',
+    'Lost more because of the color',
+    'is',
+    ['heat.winter.colorPenaltyBtuPerSqFt'],
+    whole,
+  );
+  const units = amount.shown === '1' ? 'unit' : 'units';
+  if (Math.abs(cold.colorPenaltyBtuPerSqFt) < 0.5)
+    return [standingOn(say`In winter the new color makes next to no difference.`, amount)];
+  return cold.colorPenaltyBtuPerSqFt > 0
+    ? [
+        say`In winter the new color costs a little: on a clear January day ${amount} ${units} more leave through each square foot.`,
+      ]
+    : [
+        say`In winter the new color helps a little: on a clear January day ${amount} ${units} less leave through each square foot.`,
+      ];
+}
+
+/** What the heat of summer and the cold of winter do, old roof and new. */
+export function heatStatements(situation: Situation): OwnerStatement[] {
+  const { assessment } = situation;
+  const { heat } = assessment;
+  const planned = isPlanned(situation);
+  if (heat === undefined) return [];
+  const take = takerOf(assessment);
+  const surface = (label: string, key: string) =>
+    take.figure('answer-heat', label, 'is', [`heat.figures.${key}`], degreesF);
+  const btu = (label: string, key: string) => take.figure('answer-heat', label, 'is', [`heat.figures.${key}`], whole);
+  const old = say`On a hot clear day the old roof reaches about ${surface('Old surface at its hottest', 'peakSurfaceOldF')}.`;
+  if (heat.new === null) return [old, say`There is no new roof yet to set beside it.`];
+  const room = heat.day.roomF === null ? 'the space below' : 'the room';
+  const verb = planned ? 'The new one reaches about' : 'A new one would reach about';
+  const guessed = assessment.assumed.findIndex(
+    ({ path, because }) => path === 'covering.kind' && because.startsWith('the color'),
+  );
+  return [
+    old,
+    say`${verb} ${surface('New surface at its hottest', 'peakSurfaceNewF')}.`,
+    say`In that day ${btu('Heat through the old roof', 'dayOldBtuPerSqFt')} units of heat (Btu) pass into ${room} through each square foot of the old roof, and ${btu('Heat through the new roof', 'dayNewBtuPerSqFt')} through the new.`,
+    ...shares(heat, take),
+    ...winter(heat, take),
+    ...(guessed < 0
+      ? []
+      : [
+          standingOn(
+            say`The color of the old roof was not measured, so take these as a guide.`,
+            take.quote('answer-assumed', 'Color of the old roof', `assumed.${guessed}.because`),
+          ),
+        ]),
+  ];
+}
+
+const damp: Readonly<Record<MoistureReport['verdict'], string | null>> = {
+  safe: 'The deck stays warm enough. We see no damp that would gather inside the roof.',
+  'safe-if': 'Inside the roof it stays dry, but only if some things are done:',
+  'at-risk': 'As it is planned, damp can gather inside the roof:',
+  'not-known': 'We cannot say yet whether damp will gather inside the roof.',
+  'not-asked': null,
+};
+
+/** Whether water gathers inside the roof, from the air of the room. */
+export function dampStatements({ assessment }: Situation): OwnerStatement[] {
+  const { moisture } = assessment;
+  const words = moisture === undefined ? null : damp[moisture.verdict];
+  if (moisture === undefined || words === null) return [];
+  const take = takerOf(assessment);
+  const verdict = take.quote('answer-damp', 'Damp inside the roof', 'moisture.answer');
+  const todo = moisture.verdict === 'safe' || moisture.verdict === 'not-known' ? [] : moisture.todo.slice(0, 2);
+  return [
+    standingOn(say`${words}`, verdict),
+    ...todo.map((_, i) => say`${take.quote('answer-damp', 'To do against damp', `moisture.todo.${i}`)}`),
+  ];
+}

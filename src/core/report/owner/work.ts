@@ -1,0 +1,178 @@
+import { boardFeet, count, depthFigure } from '../page-figures.ts';
+import { raisedRows } from './edges.ts';
+import { keepsOldRoof, type Situation } from './situation.ts';
+import { type Because, noun, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
+
+const startsLarge = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const SMALL_IN = 0.25;
+
+/** Wood as a range, and what brings it on. */
+export function woodStatements({ assessment, call }: Situation): OwnerStatement[] {
+  const wood = assessment.scope?.wood ?? null;
+  if (wood === null)
+    return [
+      say`No bad wood was noted, so no amount is worked out.`,
+      ...(keepsOldRoof(call) ? [] : [say`When the old roof is off, the bare deck has the last word.`]),
+    ];
+  const take = takerOf(assessment);
+  const rows = wood.rows.map(({ what: name, unit, likely, oneInTen }, i) => {
+    const at = `scope.wood.rows.${i}`;
+    const side = assessment.plan.edges.findIndex((edge) => name.endsWith(`, side ${edge.side}`));
+    const what = take.quote('answer-scope', 'Wood', `${at}.what`, (text) =>
+      startsLarge(text.replace(/, side \d+$/, '')),
+    );
+    const where =
+      side < 0
+        ? ''
+        : take.quote('answer-scope', 'Edge', `plan.edges.${side}.label`, (text) => ` (${text.split(',')[0]})`);
+    const most = take.figure('answer-scope', 'One job in ten needs more', 'is', [`${at}.oneInTen`], count);
+    const usual = take.figure('answer-scope', 'Most likely', 'is', [`${at}.likely`], count);
+    return likely === oneInTen
+      ? say`${what}${where}: ${usual} ${unit}.`
+      : say`${what}${where}: most likely ${usual}, and in one job of ten more than ${most} ${unit}.`;
+  });
+  return [
+    ...rows,
+    say`It is used only where the bare wood is soft, wet or split. Ask for a photo of each place first.`,
+    say`What is not used is paid back. Past the upper figure, work stops until you have signed.`,
+  ];
+}
+
+const caution = ({ assessment }: Situation, take: Taker, ...ids: readonly string[]): Because | null => {
+  const i = assessment.cautions.findIndex(({ id }) => ids.includes(id));
+  return i < 0 ? null : take.quote('answer-cautions', 'Caution for this job', `cautions.${i}.because`);
+};
+
+function smell(situation: Situation, take: Taker): OwnerStatement[] {
+  const asphalt = caution(situation, take, 'asphalt-fume');
+  const resin = caution(situation, take, 'resin-vapor', 'isocyanate');
+  const glue = caution(situation, take, 'solvent-limit');
+  if (asphalt !== null)
+    return [standingOn(say`Hot asphalt smokes and smells. Shut windows and air inlets on that side.`, asphalt)];
+  if (resin !== null)
+    return [standingOn(say`The resin smells strongly while it cures. Shut windows and air inlets.`, resin)];
+  return glue === null
+    ? []
+    : [standingOn(say`Primer or glue can smell. Shut windows and air inlets while it is used.`, glue)];
+}
+
+function overTheRoom(situation: Situation, take: Taker): OwnerStatement[] {
+  const { assessment } = situation;
+  const below = caution(situation, take, 'rooms-below');
+  const noScrew = assessment.findings.findIndex(({ id }) => id === 'no-field-screws' || id === 'no-field-fasteners');
+  const screws = assessment.materials.flatMap(({ id }, i) => (/^screw-/.test(id) ? [`materials.${i}.item`] : []));
+  return [
+    ...(below === null
+      ? []
+      : [
+          standingOn(
+            say`The room below shares its ceiling with the roof. Dust and bits will fall: clear or cover what stands there.`,
+            below,
+          ),
+        ]),
+    ...(noScrew < 0
+      ? []
+      : [
+          standingOn(
+            say`The boards are to be glued there, so that no screw point shows from below.`,
+            take.quote('answer-to-do', 'Screws', `findings.${noScrew}.message`),
+          ),
+        ]),
+    ...(screws.length === 0 || noScrew >= 0
+      ? []
+      : [
+          standingOn(
+            say`The boards are held with screws into the deck. Ask how long they are, and what lies under it.`,
+            take.count('answer-materials', 'Kinds of board screws', screws),
+          ),
+        ]),
+  ];
+}
+
+/** What is open to the rain at the end of a day, and what closes it. */
+function nights({ layout, at, plan }: Situation, take: Taker): OwnerStatement[] {
+  const rule = say`No more is opened in a day than is closed again that day. At night every way out for water stands clear. Ask who comes if it rains.`;
+  const parts = plan === 'taper' ? (layout?.workParts ?? []) : [];
+  const paths = (pick: (part: (typeof parts)[number]) => boolean, key: string): string[] =>
+    parts.flatMap((part, i) => (pick(part) ? [`${at}.workParts.${i}.${key}`] : []));
+  const all = take.count(
+    'answer-outlets',
+    'Parts that are laid open',
+    paths(() => true, 'areaSqFt'),
+  );
+  const lonely = paths((part) => !part.overAnEdge && part.waysOut.length < 2, 'waysOut');
+  const alone = take.count('answer-outlets', 'Parts with one way out at most', lonely);
+  const wet = paths(({ holdsIn }) => holdsIn > SMALL_IN, 'holdsIn');
+  const holds = take.figure('answer-outlets', 'Water that the bare deck holds', 'greatest', wet, depthFigure);
+  return [
+    rule,
+    ...(parts.length < 2 ? [] : [say`The roof has ${all} parts, each with its own way out.`]),
+    ...(lonely.length === 0
+      ? []
+      : parts.length === 1
+        ? [
+            standingOn(
+              say`One plugged drain would hold the rain back, so the open part is made watertight each night.`,
+              alone,
+            ),
+          ]
+        : [
+            say`In ${alone} of them one plugged drain would hold the rain back, so that part is made watertight each night.`,
+          ]),
+    ...(wet.length === 0
+      ? []
+      : [say`The bare deck itself can hold ${holds} of water, so it is opened only in dry weather.`]),
+  ];
+}
+
+/** Days, noise, smell, dust, and the rain. */
+export function workStatements(situation: Situation): OwnerStatement[] {
+  const take = takerOf(situation.assessment);
+  const days = say`How many days it takes has not been worked out. Ask your roofer, and ask what rain does to that.`;
+  if (keepsOldRoof(situation.call)) return [days];
+  const noise = caution(situation, take, 'noise');
+  return [
+    days,
+    ...(noise === null ? [] : [standingOn(say`It is loud, most of all while the old roof comes off.`, noise)]),
+    ...smell(situation, take),
+    ...overTheRoom(situation, take),
+    ...nights(situation, take),
+  ];
+}
+
+/** What a price may leave out. */
+export function extraStatements(situation: Situation): OwnerStatement[] {
+  const { assessment, layout, at, plan, call } = situation;
+  const take = takerOf(assessment);
+  const raised = take.count(
+    'answer-heights',
+    'Made higher',
+    raisedRows(situation).map((i) => `${at}.newHeights.raised.${i}.raiseIn`),
+  );
+  const fill = take.figure('answer-layouts', 'Levelling', 'is', [`${at}.levellingBoardFt`], boardFeet);
+  const layers = assessment.assumed.findIndex(
+    ({ path, because }) => path === 'covering.layers' && because.includes('not counted'),
+  );
+  const hidden = take.quote('answer-assumed', 'Old coverings', `assumed.${Math.max(0, layers)}.because`);
+  const rows = plan === 'taper' && layout !== null && !keepsOldRoof(call);
+  return [
+    say`Wood beyond the amount in the price.`,
+    ...(rows && raised.paths.length > 0
+      ? [say`Making ${raised} ${noun(raised, 'curb or pipe', 'curbs and pipes')} higher, if it is not in the price.`]
+      : []),
+    ...(rows && layout.levellingBoardFt >= 0.5 ? [say`Leveling the deck under the boards: about ${fill}.`] : []),
+    ...(rows && layout.newOutlets > 0
+      ? [
+          standingOn(
+            say`New ways out for the water, with the pipes that take it to the ground.`,
+            take.figure('answer-outlets', 'New ways out', 'is', [`${at}.newOutlets`], count),
+          ),
+        ]
+      : []),
+    ...(layers < 0
+      ? []
+      : [standingOn(say`A second old roof under the first, if there is one. Nobody has counted.`, hidden)]),
+    say`Permit, waste haul and repairs inside the house: ask whether they are in the price.`,
+  ];
+}
