@@ -1,5 +1,5 @@
-import { assess, assessInSteps } from './core/assess.ts';
-import type { Assessment, SearchProgress } from './core/report/types.ts';
+import { assess, assessInSteps, assessToday } from './core/assess.ts';
+import type { Assessment, RoofToday, SearchProgress } from './core/report/types.ts';
 import type { Roof } from './core/roof.ts';
 import { type RuleSet, ruleSetFor } from './core/rule-set.ts';
 import { type ParsedRoof, parseRoofText } from './input/parse-roof.ts';
@@ -31,3 +31,6 @@ export const assessReady = ({ roof, ruleSet }: ReadyRoof): Assessment => assess(
 /** The same answer, with how far it is after every step. */
 export const assessReadyInSteps = ({ roof, ruleSet }: ReadyRoof): Generator<SearchProgress, Assessment> =>
   assessInSteps(roof, ruleSet);
+
+/** The roof as it is, without layouts. */
+export const todayOfReady = ({ roof, ruleSet }: ReadyRoof): RoofToday => assessToday(roof, ruleSet);

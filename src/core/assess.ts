@@ -34,6 +34,7 @@ import type {
   ExistingReport,
   Finding,
   Layout,
+  RoofToday,
   SearchProgress,
 } from './report/types.ts';
 import type { Outlet, Roof } from './roof.ts';
@@ -170,6 +171,22 @@ export function assessAsBuilt(
   return built === undefined ? null : judgeAsBuilt(context, built, readings);
 }
 
+function todayOf(site: Site, ruleSet: RuleSet, existing: ExistingReport): RoofToday {
+  const areaSqFt = Math.abs(signedAreaSqFt(site.roof.outline));
+  return {
+    section: { areaSqFt, perimeterFt: perimeterOf(site), squares: areaSqFt / 100 },
+    plan: planReport(site, ruleSet),
+    existing,
+    inspection: inspectionOf(site),
+  };
+}
+
+/** The roof as it is, for whoever draws it while it is still being measured: no layout is searched. */
+export function assessToday(roof: Roof, ruleSet: RuleSet): RoofToday {
+  const site = siteOf(roof);
+  return todayOf(site, ruleSet, existingReport(site, ruleSet, rainFor(roof.place, ruleSet)).report);
+}
+
 /**
  * The whole answer for one roof section under one rule set: pure, the same roof gives the same answer.
  * Order of thought: heights, ways out for the water, surface, layouts, membrane, materials, cautions.
@@ -228,7 +245,6 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     chosenMembrane: membranes.chosen,
   });
   const level = { stop: 0, fix: 1, note: 2 };
-  const areaSqFt = Math.abs(signedAreaSqFt(roof.outline));
   return {
     resultVersion: 1,
     label: roof.label,
@@ -257,15 +273,12 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
       overflowBasis: rain.overflowBasis,
       source: rain.source,
     },
-    section: { areaSqFt, perimeterFt: perimeterOf(site), squares: areaSqFt / 100 },
-    plan: planReport(site, ruleSet),
-    existing: old.report,
+    ...todayOf(site, ruleSet, old.report),
     budgets,
     layouts,
     search,
     chosenLayout: chosen?.id ?? null,
     alternatives: alternativesFor({ site, existing: old.report, layouts, chosen, limits }),
-    inspection: inspectionOf(site),
     scope: scope.report,
     relax:
       damp.report.moisture.relax[0]?.text ??

@@ -1,5 +1,5 @@
 import { between, centroid, direction, distanceFt, isInside } from '../core/geometry/vector.ts';
-import type { Assessment, InspectedFinding, Point, Ring } from '../core/report/types.ts';
+import type { InspectedFinding, Point, Ring, RoofToday } from '../core/report/types.ts';
 import { hatchLines } from './crossings.ts';
 import { type DrawList, lettering, line, type Mark, placed, polygon } from './draw-list.ts';
 import { curbMarks, outletMarks, pipeMarks } from './fixtures.ts';
@@ -74,9 +74,9 @@ function describe(findings: readonly InspectedFinding[]): string {
 }
 
 /** The roof with the numbered findings of its inspection, in ink and grey. */
-export function findingsPlan(assessment: Assessment): DrawList {
-  const { plan, existing, inspection = [] } = assessment;
-  const { sheet, room, edges, strings } = planFrame(assessment);
+export function findingsPlan(today: RoofToday): DrawList {
+  const { plan, existing, inspection = [] } = today;
+  const { sheet, room, edges, strings } = planFrame(today);
   const { letterFt } = sheet;
   return {
     title: 'What was found',

@@ -1,6 +1,6 @@
 import { between, direction, isInside } from '../core/geometry/vector.ts';
 import { depthFigure } from '../core/report/page-figures.ts';
-import type { Assessment, Point } from '../core/report/types.ts';
+import type { Point, RoofToday } from '../core/report/types.ts';
 import { area, feetInches } from '../units/print.ts';
 import { cutMarks } from './cut-marks.ts';
 import { type DrawList, line, type Mark, polygon } from './draw-list.ts';
@@ -13,20 +13,20 @@ import { sheetFor, sheetMarks } from './sheet.ts';
 import { flatMarks, flatWords, pondDepths, pondMarks, seenMarks } from './water-marks.ts';
 
 /** "30′-0″ by 24′-0″" of the plan's box. */
-function sizeWords(assessment: Assessment): string {
-  const { plan } = sheetFor(assessment.plan.outline);
+function sizeWords(today: RoofToday): string {
+  const { plan } = sheetFor(today.plan.outline);
   return `${feetInches(plan.maxX - plan.minX)} by ${feetInches(plan.maxY - plan.minY)}`;
 }
 
-function describe(assessment: Assessment): string {
-  const { existing, section } = assessment;
+function describe(today: RoofToday): string {
+  const { existing, section } = today;
   const ponds = existing.ponds.map(
     (pond) => `Water ${depthFigure(pond.greatestDepthIn)} deep over ${area(pond.areaSqFt)}, ${pond.where}.`,
   );
   const flat = existing.undrainedAreaSqFt > 0.5 ? `${area(existing.undrainedAreaSqFt)} lie level.` : '';
   const ways = existing.outlets.map(({ label }) => label).join(', ');
   return [
-    `Plan of the roof as it is, ${sizeWords(assessment)} over all, ${area(section.areaSqFt)}.`,
+    `Plan of the roof as it is, ${sizeWords(today)} over all, ${area(section.areaSqFt)}.`,
     ways === '' ? 'No way out for water is known.' : `Water leaves at: ${ways}.`,
     ...ponds,
     flat,
@@ -39,12 +39,12 @@ function describe(assessment: Assessment): string {
 const BESIDE_FT = 0.02;
 
 /** Inner boundaries of the drainage areas, each once; a cut inside the ground of one outlet is no boundary. */
-export function areaLines(assessment: Assessment, areas: Assessment['existing']['areas']): Mark[] {
+export function areaLines(today: RoofToday, areas: RoofToday['existing']['areas']): Mark[] {
   const outletAt = (p: Point): string | undefined =>
     areas.find(({ outline, holes }) => isInside(p, [outline, ...holes]))?.outlet;
   const sides = innerLines(
     areas.flatMap(({ outline, holes }) => [outline, ...holes]),
-    [assessment.plan.outline, ...assessment.plan.curbs.map((curb) => curb.outline)],
+    [today.plan.outline, ...today.plan.curbs.map((curb) => curb.outline)],
   );
   return sides
     .filter(([a, b]) => {
@@ -60,9 +60,9 @@ export function areaLines(assessment: Assessment, areas: Assessment['existing'][
 const MOSTLY_LEVEL = 0.5;
 
 /** The roof as it is: where water stands, which way it runs, and where it leaves. */
-export function planBefore(assessment: Assessment, cuts: readonly Cut[] = []): DrawList {
-  const { plan, existing, section } = assessment;
-  const { sheet, room, edges, strings } = planFrame(assessment);
+export function planBefore(today: RoofToday, cuts: readonly Cut[] = []): DrawList {
+  const { plan, existing, section } = today;
+  const { sheet, room, edges, strings } = planFrame(today);
   const { letterFt } = sheet;
   const ends = cutMarks(cuts, letterFt, room);
   const outlets = outletMarks(existing.outlets, letterFt, room);
@@ -81,7 +81,7 @@ export function planBefore(assessment: Assessment, cuts: readonly Cut[] = []): D
   const mostlyLevel = existing.undrainedAreaSqFt > MOSTLY_LEVEL * section.areaSqFt;
   return {
     title: 'The roof as it is',
-    description: describe(assessment),
+    description: describe(today),
     box: sheet.box,
     letterFt,
     marks: [
@@ -89,7 +89,7 @@ export function planBefore(assessment: Assessment, cuts: readonly Cut[] = []): D
       ...pondMarks(existing.ponds, existing.surface),
       ...flatMarks(existing.flats, letterFt),
       ...seen,
-      ...(mostlyLevel ? [] : areaLines(assessment, existing.areas)),
+      ...(mostlyLevel ? [] : areaLines(today, existing.areas)),
       ...arrows,
       polygon(plan.outline, null, 'outline'),
       ...curbs,

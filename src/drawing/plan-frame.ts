@@ -1,4 +1,4 @@
-import type { Assessment } from '../core/report/types.ts';
+import type { RoofToday } from '../core/report/types.ts';
 import type { Mark } from './draw-list.ts';
 import { dimensionStrings, edgeWords } from './edge-strings.ts';
 import { FreeRoom } from './free-room.ts';
@@ -13,7 +13,7 @@ export interface PlanFrame {
 }
 
 /** The same frame for the roof as it is and for every layout, so that they stand at one scale. */
-export function planFrame({ plan, existing }: Assessment): PlanFrame {
+export function planFrame({ plan, existing }: RoofToday): PlanFrame {
   const sheet = sheetFor(plan.outline, lettersAcross(existing.outlets.length));
   const room = new FreeRoom(sheet);
   room.takeSides(plan.outline);

@@ -1,5 +1,5 @@
 import { markPlace, surveySentence } from '../core/report/page-survey.ts';
-import type { Assessment } from '../core/report/types.ts';
+import type { RoofToday } from '../core/report/types.ts';
 import type { Survey } from '../core/survey/survey.ts';
 import { type DrawList, type Mark, placed, polygon } from './draw-list.ts';
 import { around, curbMarks, outletMarks } from './fixtures.ts';
@@ -25,9 +25,9 @@ function numbered({ marks }: Survey, letterFt: number, room: FreeRoom): Mark[] {
 }
 
 /** The roof with the numbered marks to read, in ink and grey: it is printed and written on. */
-export function surveyPlan(assessment: Assessment, survey: Survey): DrawList {
-  const { plan, existing } = assessment;
-  const { sheet, room, edges, strings } = planFrame(assessment);
+export function surveyPlan(today: RoofToday, survey: Survey): DrawList {
+  const { plan, existing } = today;
+  const { sheet, room, edges, strings } = planFrame(today);
   const { letterFt } = sheet;
   const curbs = curbMarks(plan, letterFt, room);
   const marks = numbered(survey, letterFt, room);

@@ -1,5 +1,5 @@
-import { assessReadyInSteps, type ReadyRoof, type RoofReading, readRoofText } from '../answer.ts';
-import type { Assessment, SearchProgress } from '../core/report/types.ts';
+import { assessReadyInSteps, type ReadyRoof, type RoofReading, readRoofText, todayOfReady } from '../answer.ts';
+import type { Assessment, RoofToday, SearchProgress } from '../core/report/types.ts';
 
 export interface Answer {
   ready: ReadyRoof;
@@ -45,6 +45,7 @@ class Work {
 export class Answers {
   readonly #most: number;
   readonly #kept = new Map<string, Answer>();
+  readonly #today = new Map<string, RoofToday>();
   readonly #works = new Map<string, Work>();
 
   constructor(most = 20) {
@@ -58,7 +59,20 @@ export class Answers {
     return found;
   }
 
-  /** The same if it is there within so long; else how far it is, and the work goes on by itself. */
+  /** The roof as it is, without what is planned; null where the file cannot be read. */
+  today(text: string): RoofToday | null {
+    const known = this.#kept.get(text)?.assessment ?? this.#today.get(text);
+    if (known !== undefined) return known;
+    const ready = readRoofText(text);
+    if (!ready.ok) return null;
+    const today = todayOfReady(ready);
+    this.#today.set(text, today);
+    const oldest = this.#today.keys().next().value;
+    if (this.#today.size > this.#most && oldest !== undefined) this.#today.delete(oldest);
+    return today;
+  }
+
+  /** The whole answer if it is there within so long; else how far it is, and the work goes on by itself. */
   within(text: string, patienceMs: number): Answer | Unread | Unfinished {
     const started = this.#works.has(text);
     const found = this.#workOn(text, started ? SLICE_MS : patienceMs);

@@ -1232,3 +1232,6 @@ export interface AsBuiltReport {
   /** What to lift or shave, worst first. */
   advice: readonly string[];
 }
+
+/** The roof as it is, without anything that is planned: what forms and the survey draw. */
+export type RoofToday = Pick<Assessment, 'section' | 'plan' | 'existing' | 'inspection'>;

@@ -6,7 +6,9 @@ import { NotThere, type Shop, StillWorking } from '../context.ts';
 /** Who waits longer than this is told how far the work is. */
 const PATIENCE_MS = 1000;
 
-const unreadable = () => new NotThere('The roof file that was kept here can no longer be read. Edit it as text.');
+/** The file that was kept can no longer be read. */
+export const unreadable = () =>
+  new NotThere('The roof file that was kept here can no longer be read. Edit it as text.');
 
 /** The answer for a saved roof's last readable file, however long it takes. */
 export function answerOf({ answers }: Shop, { text }: SavedRoof): Answer {

@@ -18,8 +18,8 @@ import { desk, goTo, respond } from '../respond.tsx';
 
 /** The plan of the last good file; null where a file that was kept can no longer be read. */
 function planOf({ answers }: Shop, { text }: SavedRoof): DrawList | null {
-  const answer = answers.of(text);
-  return 'ok' in answer ? null : planBefore(answer.assessment);
+  const today = answers.today(text);
+  return today === null ? null : planBefore(today);
 }
 
 function sectionProps(

@@ -34,8 +34,8 @@ const FORM_BYTES = 100_000;
 const TAKES = `A JPEG, PNG or WebP of at most ${MOST_BYTES / 1e6} MB. Where and when it was taken, and with what, is not kept. From the ground, a window or a pole where nobody has to be on the roof.`;
 
 function planOf({ answers }: Shop, { text }: SavedRoof): DrawList | null {
-  const answer = answers.of(text);
-  return 'ok' in answer ? null : findingsPlan(answer.assessment);
+  const today = answers.today(text);
+  return today === null ? null : findingsPlan(today);
 }
 
 /** "finding 2, Rotten eave": an entry of the file by its number and what it is. */

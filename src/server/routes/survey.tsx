@@ -1,7 +1,8 @@
 import type { Hono } from 'hono';
 import { SectionPage, type SectionPageProps } from '../../../views/forms/section-page.tsx';
 import { SurveySheetPage } from '../../../views/pages/survey-sheet-page.tsx';
-import { readRoofText } from '../../answer.ts';
+import { type ReadyRoof, readRoofText } from '../../answer.ts';
+import type { RoofToday } from '../../core/report/types.ts';
 import { type Survey, surveyOf } from '../../core/survey/survey.ts';
 import { surveyPlan } from '../../drawing/survey-plan.ts';
 import type { SavedRoof } from '../../store/store.ts';
@@ -22,16 +23,28 @@ import { applySection, fileText } from '../forms/apply.ts';
 import { applyMarks, aroundMarks, marksView } from '../forms/marks.ts';
 import { sectionView } from '../forms/section-view.ts';
 import { desk, goTo, linksOfRoof, respond, settingOf } from '../respond.tsx';
-import { answerOf } from './answer-of.ts';
+import { answerForPage, unreadable } from './answer-of.ts';
+
+function lastReadable({ text }: SavedRoof): ReadyRoof {
+  const ready = readRoofText(text);
+  if (!ready.ok) throw unreadable();
+  return ready;
+}
+
+function todayOf({ answers }: Shop, { text }: SavedRoof): RoofToday {
+  const today = answers.today(text);
+  if (today === null) throw unreadable();
+  return today;
+}
 
 /** Marks of the plan as it was typed last; of the last good plan while that cannot be read. */
-function surveyInHand(shop: Shop, roof: SavedRoof): Survey {
+function surveyInHand(roof: SavedRoof): Survey {
   const typed = readRoofText(workingText(roof));
-  return surveyOf(typed.ok ? typed.roof : answerOf(shop, roof).ready.roof);
+  return surveyOf(typed.ok ? typed.roof : lastReadable(roof).roof);
 }
 
 function readingsProps(shop: Shop, roof: SavedRoof, kept: Kept, saved: string | null): SectionPageProps {
-  const survey = surveyInHand(shop, roof);
+  const survey = surveyInHand(roof);
   const file = objectOf(kept.text);
   const marks = marksView(survey, file, kept.problems);
   const rest = kept.problems.filter((problem) => !marks.placed.has(problem));
@@ -44,7 +57,7 @@ function readingsProps(shop: Shop, roof: SavedRoof, kept: Kept, saved: string | 
     lead: section.lead,
     action: `/roofs/${roof.id}/edit/${READINGS.slug}`,
     links: linksOf(roof.id, READINGS.slug),
-    plan: surveyPlan(answerOf(shop, roof).assessment, survey),
+    plan: surveyPlan(todayOf(shop, roof), survey),
     groups: [how, marks.group, ...others],
     problems: [...marks.problems, ...view.problems],
     saved,
@@ -59,7 +72,7 @@ const readingsPage = (props: SectionPageProps) =>
 export function surveyRoutes(app: Hono, shop: Shop): void {
   app.get('/roofs/:id/survey', (c) => {
     const roof = roofOf(shop, c);
-    const { assessment, ready } = answerOf(shop, roof);
+    const { assessment, ready } = answerForPage(shop, c, roof);
     const setting = settingOf(linksOfRoof(roof.id));
     const survey = surveyOf(ready.roof);
     return respond(c, { page: () => <SurveySheetPage assessment={assessment} survey={survey} setting={setting} /> });
@@ -78,7 +91,7 @@ export function surveyRoutes(app: Hono, shop: Shop): void {
     const before = objectOf(workingText(roof));
     if (before === null) return goTo(c, `/roofs/${roof.id}/edit/text`);
     const posted = await postedBy(c);
-    const section = aroundMarks(surveyInHand(shop, roof), READINGS);
+    const section = aroundMarks(surveyInHand(roof), READINGS);
     const after = applySection(section, applyMarks(before, posted), posted);
     const same = JSON.stringify(after) === JSON.stringify(before);
     const kept = keep(shop, roof, same ? workingText(roof) : fileText(after));
