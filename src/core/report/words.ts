@@ -1,8 +1,20 @@
-import { feetInches, inches, plainNumber, withError } from '../../units/print.ts';
+import { compassPoint, feetInches, inches, plainNumber, withError } from '../../units/print.ts';
 import { distanceFt, toSegment } from '../geometry/vector.ts';
-import type { Point } from '../roof.ts';
+import type { Point, Ring } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import type { ExistingReport } from './types.ts';
+
+/** What stands along a side, without its length: "gutter side". */
+export function sideWords(edges: readonly SiteEdge[], side: number): string {
+  const edge = edges.find((each) => each.edge.side === side);
+  return edge === undefined ? 'edge' : edge.label.split(',')[0];
+}
+
+/** The end where a side begins, by the compass: "its W end". */
+export function startWords(outline: Ring, side: number): string {
+  const [a, b] = [outline[side], outline[(side + 1) % outline.length]];
+  return `its ${compassPoint((Math.atan2(a[0] - b[0], a[1] - b[1]) * 180) / Math.PI)} end`;
+}
 
 /** Where a spot is, as one would say it on the roof: by the nearest edge and its distance. */
 export function placeWords(edges: readonly SiteEdge[], p: Point): string {

@@ -2,7 +2,7 @@ import { feetInches, inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { between, centroid, distanceFt, signedAreaSqFt } from '../geometry/vector.ts';
 import type { InspectedFinding, Point } from '../report/types.ts';
-import { areaWords, placeWords } from '../report/words.ts';
+import { areaWords, placeWords, sideWords, startWords } from '../report/words.ts';
 import type { FoundBy, InspectionFinding, Ring } from '../roof.ts';
 import type { Site } from '../site/site.ts';
 import { kindRow } from './bearing.ts';
@@ -23,14 +23,14 @@ function stretchOf({ side, fromFt, toFt }: InspectionFinding, outline: Ring): [P
   return [between(a, b, (fromFt ?? 0) / length), between(a, b, (toFt ?? length) / length)];
 }
 
-function whereOf(finding: InspectionFinding, line: readonly [Point, Point] | null, { edges }: Site): string {
+function whereOf(finding: InspectionFinding, line: readonly [Point, Point] | null, { edges, roof }: Site): string {
   if (line !== null) {
-    const edge = edges.find((each) => each.edge.side === finding.side);
-    const name = edge?.label.split(',')[0] ?? `side ${finding.side}`;
+    const side = finding.side ?? 0;
+    const name = sideWords(edges, side);
     const whole = finding.fromFt === null && finding.toFt === null;
     return whole
       ? `all along the ${name}`
-      : `${name}, ${feetInches(finding.fromFt ?? 0)} to ${feetInches(distanceFt(...line) + (finding.fromFt ?? 0))} from corner ${finding.side}`;
+      : `${name}, ${feetInches(finding.fromFt ?? 0)} to ${feetInches(distanceFt(...line) + (finding.fromFt ?? 0))} from ${startWords(roof.outline, side)}`;
   }
   const spot = finding.at ?? (finding.outline === null ? null : centroid(finding.outline));
   return spot === null ? 'place not noted' : placeWords(edges, spot);

@@ -11,6 +11,7 @@ import { feetInches, plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { signedAreaSqFt } from '../geometry/vector.ts';
 import type { Layout, WoodAllowance, WoodRow } from '../report/types.ts';
+import { sideWords } from '../report/words.ts';
 import type { InspectionFinding } from '../roof.ts';
 import { bears } from '../scope/bearing.ts';
 import { sideLengthFt } from '../site/edges.ts';
@@ -85,7 +86,7 @@ function edgeRow(site: Site, finding: InspectionFinding, i: number): WoodRow[] {
     return [
       {
         ...base,
-        what: `rafter tails, side ${finding.side}`,
+        what: `rafter tails, ${sideWords(site.edges, finding.side)}`,
         unit: 'pieces',
         likely: tails(marked),
         oneInTen: tails(most),
@@ -98,7 +99,7 @@ function edgeRow(site: Site, finding: InspectionFinding, i: number): WoodRow[] {
   return [
     {
       ...base,
-      what: `fascia and edge wood, side ${finding.side}`,
+      what: `fascia and edge wood, ${sideWords(site.edges, finding.side)}`,
       unit: 'ft',
       likely,
       oneInTen: most,
