@@ -156,6 +156,7 @@ describe.runIf(executable !== null)('walks in a browser', () => {
     '/roofs/back-section/estimate',
     '/roofs/back-section/crew',
     '/roofs/back-section/owner',
+    '/roofs/back-section/kitchen-table',
     '/roofs/back-section/supplier',
     '/roofs/back-section/rules',
     '/roofs/twenty-drains/rules',

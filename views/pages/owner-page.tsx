@@ -86,8 +86,8 @@ function Open({ model: { open, more }, book }: PartProps) {
         </p>
       )}
       <p>
-        When the old roof is off, the deck under it is measured again. The plan can change then, and you will hear it
-        first.
+        When the old roof is off, the deck under it is measured again. The plan can change then, and you should hear of
+        it first.
       </p>
     </section>
   );

@@ -150,6 +150,6 @@ export const photosToTake: readonly string[] = [
   'From the ground: each side of the house, with the edge of the roof in it.',
   'From a window above, or with the phone on a pole: the roof two days after a rain.',
   'From inside: each stain on the ceiling, with a coin beside it for the size.',
-  'At each door that leads to the roof: the sill, with a tape held up to it.',
+  'From inside each door to the roof, without a step out: the sill, with a tape held up to it.',
   'The gutters and the downspouts, from the ground, while it rains.',
 ];

@@ -35,7 +35,7 @@ export function woodStatements({ assessment, call }: Situation): OwnerStatement[
   return [
     ...rows,
     say`It is used only where the bare wood is soft, wet or split. Ask for a photo of each place first.`,
-    say`What is not used is paid back. Past the upper figure, work stops until you have signed.`,
+    say`Ask that wood you do not need is paid back, and that past the upper figure work stops until you have signed.`,
   ];
 }
 
@@ -92,7 +92,7 @@ function overTheRoom(situation: Situation, take: Taker): OwnerStatement[] {
 
 /** What is open to the rain at the end of a day, and what closes it. */
 function nights({ layout, at, plan }: Situation, take: Taker): OwnerStatement[] {
-  const rule = say`No more is opened in a day than is closed again that day. At night every way out for water stands clear. Ask who comes if it rains.`;
+  const rule = say`No more may be opened in a day than is closed again that day. At night every way out for water must stand clear. Ask who comes if it rains.`;
   const parts = plan === 'taper' ? (layout?.workParts ?? []) : [];
   const paths = (pick: (part: (typeof parts)[number]) => boolean, key: string): string[] =>
     parts.flatMap((part, i) => (pick(part) ? [`${at}.workParts.${i}.${key}`] : []));
@@ -113,16 +113,16 @@ function nights({ layout, at, plan }: Situation, take: Taker): OwnerStatement[] 
       : parts.length === 1
         ? [
             standingOn(
-              say`One plugged drain would hold the rain back, so the open part is made watertight each night.`,
+              say`One plugged drain would hold the rain back, so the open part must be made watertight each night.`,
               alone,
             ),
           ]
         : [
-            say`In ${alone} of them one plugged drain would hold the rain back, so that part is made watertight each night.`,
+            say`In ${alone} of them one plugged drain would hold the rain back, so that part must be made watertight each night.`,
           ]),
     ...(wet.length === 0
       ? []
-      : [say`The bare deck itself can hold ${holds} of water, so it is opened only in dry weather.`]),
+      : [say`The bare deck itself can hold ${holds} of water, so it may be opened only in dry weather.`]),
   ];
 }
 
