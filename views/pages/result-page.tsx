@@ -45,6 +45,61 @@ export interface ResultPageProps {
   draftHref?: string | null;
 }
 
+/** Sections of the page in their order. */
+const heads = {
+  scope: 'What to do with the old roof',
+  found: 'What was found',
+  water: 'Standing water',
+  heights: 'Heights decide first',
+  layouts: 'Layouts',
+  insulation: 'Insulation',
+  'other-ways': 'Other ways',
+  outlets: 'Ways out for the water',
+  load: 'What the water weighs',
+  covering: 'Covering',
+  heat: 'A hot day on this roof',
+  damp: 'Damp inside the roof',
+  energy: 'Energy and cool-roof rules',
+  attic: 'The attic beside it',
+  'to-do': 'To do and to know',
+  materials: 'Materials',
+  cautions: 'Cautions',
+  assumed: 'What was assumed',
+  rules: 'Rules, rain, sources',
+} as const;
+
+type HeadName = keyof typeof heads;
+
+const Head = ({ to }: { to: HeadName }) => <h2 id={`answer-${to}`}>{heads[to]}</h2>;
+
+/** The page is long: from its top every section is one step away. */
+function OnThisPage({ without }: { without: readonly HeadName[] }) {
+  const shown = (Object.keys(heads) as HeadName[]).filter((name) => !without.includes(name));
+  return (
+    <nav class="jump" aria-label="On this page">
+      <ul>
+        {shown.map((name) => (
+          <li>
+            <a href={`#answer-${name}`}>{heads[name]}</a>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}
+
+/** Sections that a roof without what they are about does not have. */
+function absent({ scope, heat, moisture, energyRules, vents }: Assessment, layout: Layout | null): HeadName[] {
+  return [
+    ...(scope === undefined ? (['scope'] as const) : []),
+    ...(layout === null ? (['insulation'] as const) : []),
+    ...(heat === undefined ? (['heat'] as const) : []),
+    ...(moisture === undefined ? (['damp'] as const) : []),
+    ...(energyRules === undefined ? (['energy'] as const) : []),
+    ...(vents == null ? (['attic'] as const) : []),
+  ];
+}
+
 function LayoutWords({ layout, book }: { layout: Layout; book: SourceBook }) {
   const said = [sumpSentence(layout), baseSentence(layout)].filter((line) => line !== null);
   return (
@@ -99,16 +154,17 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
         </section>
         <div class="body">
           <p class="difference">{layout === null ? todaySentence(existing) : differenceSentence(existing, layout)}</p>
+          <OnThisPage without={absent(assessment, layout)} />
           <Decides assessment={assessment} links={setting.links} />
           {assessment.scope === undefined ? null : (
             <>
-              <h2 id="answer-scope">What to do with the old roof</h2>
+              <Head to="scope" />
               <Scope scope={assessment.scope} book={book} />
             </>
           )}
-          <h2 id="answer-found">What was found</h2>
+          <Head to="found" />
           <Inspection assessment={assessment} book={book} links={setting.links} />
-          <h2 id="answer-water">Standing water</h2>
+          <Head to="water" />
           <Sections sections={pair.sections.slice(0, 1)} />
           {pair.sections.length < 2 ? null : (
             <details>
@@ -119,7 +175,7 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           <Ponds ponds={existing.ponds} limits={assessment.ruleSet.ponds} />
           <Flats flats={existing.flats} />
 
-          <h2 id="answer-heights">Heights decide first</h2>
+          <Head to="heights" />
           <LimitLines assessment={assessment} layout={layout} />
           <details>
             <summary>Heights in full</summary>
@@ -127,13 +183,13 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           </details>
           {layout === null ? null : <NewHeightsTable layout={layout} />}
 
-          <h2 id="answer-layouts">Layouts</h2>
+          <Head to="layouts" />
           <Layouts assessment={assessment} shown={layout} links={setting.links} />
           {layout === null ? null : <HeightsPlan assessment={assessment} layout={layout} links={setting.links} />}
           {layout === null ? null : <LayoutWords layout={layout} book={book} />}
           {layout === null ? null : (
             <>
-              <h2>Insulation</h2>
+              <Head to="insulation" />
               <Thermal layout={layout} book={book} />
             </>
           )}
@@ -144,55 +200,55 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
             </details>
           )}
 
-          <h2>Other ways</h2>
+          <Head to="other-ways" />
           <Alternatives alternatives={assessment.alternatives ?? []} book={book} />
 
-          <h2 id="answer-outlets">Ways out for the water</h2>
+          <Head to="outlets" />
           <WaterMaps assessment={assessment} layout={layout} links={setting.links} />
           {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} book={book} />}
           <details>
             <summary>The roof as it is</summary>
             <Outlets caption="Outlets there now" outlets={existing.outlets} book={book} />
           </details>
-          <h2>What the water weighs</h2>
+          <Head to="load" />
           <Loads existing={existing} />
 
-          <h2 id="answer-covering">Covering</h2>
+          <Head to="covering" />
           <Membranes assessment={assessment} book={book} />
 
           {assessment.heat === undefined ? null : (
             <>
-              <h2 id="answer-heat">A hot day on this roof</h2>
+              <Head to="heat" />
               <Heat heat={assessment.heat} book={book} />
             </>
           )}
 
           {assessment.moisture === undefined ? null : (
             <>
-              <h2 id="answer-damp">Damp inside the roof</h2>
+              <Head to="damp" />
               <Damp moisture={assessment.moisture} book={book} />
             </>
           )}
           {assessment.energyRules === undefined ? null : (
             <>
-              <h2>Energy and cool-roof rules</h2>
+              <Head to="energy" />
               <EnergyRules rules={assessment.energyRules} book={book} />
             </>
           )}
           {assessment.vents == null ? null : (
             <>
-              <h2>The attic beside it</h2>
+              <Head to="attic" />
               <AtticVents vents={assessment.vents} book={book} />
             </>
           )}
 
-          <h2 id="answer-to-do">To do and to know</h2>
+          <Head to="to-do" />
           <Findings findings={rest} book={book} />
 
-          <h2 id="answer-materials">Materials</h2>
+          <Head to="materials" />
           <Materials materials={assessment.materials} book={book} />
 
-          <h2 id="answer-cautions">Cautions</h2>
+          <Head to="cautions" />
           <Cautions cautions={assessment.cautions.filter(({ severity }) => severity === 4)} book={book} />
           <details>
             <summary>The other cautions</summary>
@@ -200,10 +256,10 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
           </details>
           <p>{assessment.deferral}</p>
 
-          <h2 id="answer-assumed">What was assumed</h2>
+          <Head to="assumed" />
           <Assumptions assumed={assessment.assumed} />
 
-          <h2>Rules, rain, sources</h2>
+          <Head to="rules" />
           <RulesAndRain assessment={assessment} book={book} />
           <Workings workings={assessment.workings} book={book} />
         </div>

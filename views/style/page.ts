@@ -28,6 +28,7 @@ figcaption a{margin-left:.6rem}
 .wide .drawing{min-width:44rem;max-width:70rem}
 .plans .drawing{max-height:72vh}
 .difference{border-left:3px solid var(--ink);padding:.1rem 0 .1rem .8rem}
+.jump ul{display:flex;flex-wrap:wrap;gap:.15rem 1rem;list-style:none;margin:.8rem 0 0;padding:0;font:.85rem/1.6 var(--sans)}
 @media (min-width:64rem){
 .answer{grid-template-columns:minmax(0,6fr) minmax(0,5fr);grid-template-areas:"say plans" "body plans";grid-template-rows:auto 1fr}
 .plans>.stay{position:sticky;top:.5rem}
@@ -122,7 +123,7 @@ export const printCss = `
 @page{margin:14mm 12mm 16mm;@bottom-right{content:"page " counter(page) " of " counter(pages);font:9pt sans-serif}}
 @media print{
 :root{--paper:#fff;--sheet:#fff;font-size:10pt}
-.head nav,.head label,.skip,.screen,figcaption a,button:not(.place-name){display:none!important}
+.head nav,.jump,.head label,.skip,.screen,figcaption a,button:not(.place-name){display:none!important}
 .place-name{text-decoration:none}
 .head{border:0;padding:0 0 2mm}
 main{padding:0;max-width:none}
