@@ -62,7 +62,9 @@ describe.each(roofs)('pages of the roof %s', (_, assessment) => {
 
 describe('answer', () => {
   it('says the answer first, then stops, then the plans, then why', async () => {
-    const page = text(await html(<ResultPage assessment={byHand} setting={setting} />));
+    const whole = await html(<ResultPage assessment={byHand} setting={setting} />);
+    // The list of sections at the top names them all.
+    const page = text(whole.replace(/<nav class="jump".*?<\/nav>/s, ''));
     const order = [
       byHand.headline,
       'Only one way out.',
@@ -75,6 +77,14 @@ describe('answer', () => {
     const places = order.map((words) => page.indexOf(words));
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(Math.min(...places)).toBeGreaterThan(-1);
+  });
+
+  it('lists its sections at the top, and every line leads to one', async () => {
+    const page = await html(<ResultPage assessment={byHand} setting={setting} />);
+    const jump = /<nav class="jump".*?<\/nav>/s.exec(page)?.[0] ?? '';
+    const targets = [...jump.matchAll(/href="#([^"]+)"/g)].map(([, id]) => id);
+    expect(targets.length).toBeGreaterThan(8);
+    for (const id of targets) expect(page).toContain(`<h2 id="${id}"`);
   });
 
   it('tells the difference in one sentence', async () => {
