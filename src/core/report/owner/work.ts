@@ -118,7 +118,7 @@ function nights({ layout, at, plan }: Situation, take: Taker): OwnerStatement[] 
             ),
           ]
         : [
-            say`In ${alone} of them one plugged drain would hold the rain back, so that part must be made watertight each night.`,
+            say`In ${alone} of them one plugged drain would hold the rain back, so each of those must be made watertight each night.`,
           ]),
     ...(wet.length === 0
       ? []
