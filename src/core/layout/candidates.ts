@@ -54,7 +54,7 @@ function edgePlans(site: Site, open: readonly SiteEdge[]): LayoutPlan[] {
     .map((edge) => ({
       id: `open-${edge.id}`,
       title: `The ${edgeWords(site, edge)} opened to a new gutter as well`,
-      why: `Shorter ways for the water and a thinner roof, for a new gutter and its downspouts.${asked(edge)}`,
+      why: `Shorter ways for the water and less board, for a new gutter and its downspouts.${asked(edge)}`,
       outlets: working(site),
       edges: [...open, edge],
       newEdges: new Set([edge.id]),
@@ -159,7 +159,7 @@ function drainPlans(site: Site, open: readonly SiteEdge[], low: Point): LayoutPl
     drainPlan(site, open, [low], {
       id: 'drain-at-low-spot',
       title: 'A new drain at the low spot',
-      why: 'The shortest ways and the thinnest roof, for a drain with its leader inside the house.',
+      why: 'Short ways for the water and less board, for a drain with its leader inside the house.',
     }),
     few && distanceFt(middle, low) > FAR_IN_FT
       ? drainPlan(site, open, [middle], {
@@ -172,7 +172,7 @@ function drainPlans(site: Site, open: readonly SiteEdge[], low: Point): LayoutPl
       ? drainPlan(site, open, halves, {
           id: 'two-drains',
           title: 'Two new drains along the middle',
-          why: 'Half the way for the water: the thinnest roof, and each drain is a second way out for the other.',
+          why: 'Half the way for the water and less board, and each drain is a second way out for the other.',
         })
       : null,
   ];
@@ -207,7 +207,7 @@ function pairPlans(ideas: readonly LayoutPlan[]): LayoutPlan[] {
       (b): LayoutPlan => ({
         id: `${a.id}-and-${b.id}`,
         title: `${a.title}, and ${lowerFirst(b.title)}`,
-        why: 'Two new ways out: the shortest ways and the thinnest roof, and each is a second way out for the other.',
+        why: 'Two new ways out: short ways for the water and less board, and each is a second way out for the other.',
         outlets: [...a.outlets, ...b.outlets.filter(({ id }) => !a.outlets.some((outlet) => outlet.id === id))],
         edges: [...a.edges, ...b.edges.filter(({ id }) => !a.edges.some((edge) => edge.id === id))],
         newEdges: new Set([...a.newEdges, ...b.newEdges]),

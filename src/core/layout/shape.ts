@@ -57,7 +57,7 @@ function cricketShape(lengthToWidth: number): TaperShape {
     valleyShare: valleyInPerFt,
     title: (slope) =>
       `two fields at ${slopeInWords(slope)} with crickets, width to length 1:${lengthToWidth}, of boards at ${slopeInWords(CRICKET_BOARDS * slope)}`,
-    why: 'Two fields and crickets between the outlets: thinner than four planes, for flatter valleys and more cutting.',
+    why: 'Two fields and crickets between the outlets: less board than four planes, for flatter valleys and more cutting.',
     forMany: lengthToWidth === 1.5 || lengthToWidth === 2,
   };
 }
