@@ -51,7 +51,7 @@ interface Facts extends EnergyRulesInput {
   heated: boolean;
   areaSqFt: number;
   /** R of the whole roof without films, effective above the deck and below it. */
-  roofR: number;
+  totalR: number;
   aboveR: number;
   slopeInPerFt: number;
   recover: boolean;
@@ -70,7 +70,7 @@ function factsOf(input: EnergyRulesInput): Facts {
     heated: site.given.below.startsWith('living'),
     areaSqFt: site.section.areaSqFt,
     aboveR,
-    roofR: aboveR + (below.r ?? 0),
+    totalR: aboveR + (below.r ?? 0),
     slopeInPerFt: layout?.leastFaceSlopeInPerFt ?? 0,
     recover: site.given.removedIn === 0 && site.given.buildUpIn > 0,
   };
@@ -116,7 +116,7 @@ function byZone(
   commercial: boolean,
 ): Draft {
   const barred = bars(facts, commercial);
-  const found = commercial ? facts.aboveR : facts.roofR;
+  const found = commercial ? facts.aboveR : facts.totalR;
   const counted = commercial ? 'Above the deck, averaged by U.' : 'Above and below the deck, averaged by U above.';
   return {
     ...draft,
@@ -141,7 +141,7 @@ function residentialDrafts(facts: Facts): Draft[] {
     false,
   );
   const pair = ceilingU.find(({ r }) => r === row?.value);
-  const u = 1 / (facts.roofR + filmsR.value);
+  const u = 1 / (facts.totalR + filmsR.value);
   const small = row !== null && row.value > smallCeiling.r;
   const isSmall = facts.areaSqFt <= smallCeiling.areaSqFt;
   return [
@@ -173,8 +173,8 @@ function residentialDrafts(facts: Facts): Draft[] {
             ? `Only where the framing leaves no room, and for at most ${100 * smallCeiling.share} % of all ceilings: ask.`
             : `the section has ${area(facts.areaSqFt)}`,
       asked: rValue(smallCeiling.r),
-      found: rValue(facts.roofR),
-      passes: facts.roofR >= smallCeiling.r - HIGHER,
+      found: rValue(facts.totalR),
+      passes: facts.totalR >= smallCeiling.r - HIGHER,
     },
   ];
 }
