@@ -1,0 +1,172 @@
+import type { SourceNote } from './basics.ts';
+
+/** One test of a roof against damp. */
+export interface MoistureTest {
+  id: 'share-above' | 'table-foam' | 'deck-plane' | 'year-balance';
+  title: string;
+  state: 'holds' | 'fails' | 'not-known' | 'not-asked';
+  asked: string;
+  found: string;
+  note: string;
+  source: SourceNote;
+}
+
+/** One way to place the insulation, held against the code, against damp and against what must stay. */
+export interface InsulationOption {
+  id: 'vented-batts' | 'unvented-batts' | 'batts-and-board' | 'closed-cell' | 'all-above';
+  title: string;
+  r: number;
+  /** R above the deck in it. */
+  aboveR: number;
+  /** What was said must stay, and does not with it. */
+  breaks: readonly StatedConstraint['id'][];
+  /** Dry by the tests of this tool. */
+  dry: boolean;
+  allowedByCode: boolean;
+  reachesTarget: 'yes' | 'by-exception' | 'no' | 'not-known';
+  /** One sentence. */
+  why: string;
+  source: SourceNote;
+}
+
+export interface StatedConstraint {
+  id: 'keep-covering' | 'no-spray-foam' | 'no-foam-above';
+  /** "the covering stays" */
+  words: string;
+}
+
+/** What to give up first where nothing keeps everything that was asked for. */
+export interface Relaxation {
+  giveUp: readonly StatedConstraint['id'][];
+  option: InsulationOption['id'];
+  text: string;
+}
+
+/** Whether water can gather inside the roof. */
+export interface MoistureReport {
+  verdict: 'safe' | 'safe-if' | 'at-risk' | 'not-known' | 'not-asked';
+  /** The answer in one or two plain sentences. */
+  answer: string;
+  reasons: readonly string[];
+  todo: readonly string[];
+  notKnown: readonly string[];
+  /** The winter that was taken; null = place and zone not known. */
+  winter: { place: string; climateZone: string | null; januaryF: number; coldF: number } | null;
+  room: { humidityPct: number; given: boolean; dewPointF: number } | null;
+  /** At the thinnest place: R in winter with the cover board, and by the label without it. */
+  above: { winterR: number; labelR: number; what: string };
+  below: { kind: 'none' | 'batts' | 'open-cell' | 'closed-cell' | null; r: number | null; what: string };
+  /** Most R below the deck that stays dry under what lies above it; null = no limit or not known. */
+  mostBelowR: number | null;
+  /** Least R above the deck over what lies below it, the stricter of code table and share; null = not known. */
+  leastAboveR: number | null;
+  /** Underside of the deck in the mean of the three coldest months, F. */
+  deckF: number | null;
+  tests: readonly MoistureTest[];
+  /** January, outside first: temperature at every face, and the dew point of the vapor there. */
+  profile: readonly { face: string; airF: number; dewPointF: number }[];
+  /** Water in the roof through the second year, g/m2, from October. */
+  balance: {
+    peakGPerM2: number;
+    leftGPerM2: number;
+    alarmGPerM2: number;
+    months: readonly { month: number; gPerM2: number }[];
+    /** The same with a vapor retarder on the deck. */
+    withRetarder: { peakGPerM2: number; leftGPerM2: number };
+  } | null;
+  retarder: { advice: 'yes' | 'consider' | 'no' | 'not-known'; text: string; source: SourceNote };
+  venting: { text: string; source: SourceNote };
+  constraints: readonly StatedConstraint[];
+  options: readonly InsulationOption[];
+  /** True where no option keeps every constraint, the code and the target. */
+  noCompliantOption: boolean;
+  relax: readonly Relaxation[];
+  source: SourceNote;
+}
+
+/** Flat boards in place of a taper, where the roof file asks for them. */
+export interface FlatBoardsReport {
+  thicknessIn: number;
+  labelR: number;
+  areaSqFt: number;
+  /** Boards of 4 x 8 ft in one layer, without waste. */
+  boardsPerLayer: number;
+  /** Where the deck is seen from below: no longer screw; null = no screw at all, or the deck is not seen. */
+  longestScrewIn: number | null;
+  /** False where the deck does not drain by itself: the taper is laid out instead. */
+  used: boolean;
+  text: string;
+  source: SourceNote;
+}
+
+export type RuleResult = 'pass' | 'fail' | 'not-applicable' | 'not-known';
+
+export interface EnergyRuleRow {
+  id: string;
+  title: string;
+  result: RuleResult;
+  asked: string;
+  found: string;
+  clause: string;
+  note: string;
+  source: SourceNote;
+}
+
+/** One covering against a rule for cool roofs: by reflectance and emittance, or by the index. */
+export interface CoolRoofOption {
+  id: string;
+  name: string;
+  chosen: boolean;
+  agedReflectance: number;
+  emittance: number;
+  sri: number;
+  passes: boolean;
+  by: 'pair' | 'index' | null;
+}
+
+export interface CoolRoofRow extends EnergyRuleRow {
+  agedReflectance: number;
+  emittance: number;
+  agedSri: number;
+}
+
+/** What the energy rules ask of this roof, one row for each rule, and every covering against the cool-roof rules. */
+export interface EnergyRulesReport {
+  /** One sentence. */
+  answer: string;
+  climateZone: string | null;
+  rows: readonly EnergyRuleRow[];
+  coolRoof: readonly CoolRoofRow[];
+  coverings: readonly (CoolRoofOption & { rule: string })[];
+  relief: readonly { text: string; source: SourceNote }[];
+}
+
+/** Vents of the attic beside the section. */
+export interface VentReport {
+  verdict: 'enough' | 'enough-by-exception' | 'short' | 'not-known';
+  answer: string;
+  atticSqFt: number | null;
+  needed150SqIn: number | null;
+  needed300SqIn: number | null;
+  /** Share of the 1/300 area that must be high, sq in. */
+  highFromSqIn: number | null;
+  highToSqIn: number | null;
+  thereSqIn: number;
+  highSqIn: number;
+  lowSqIn: number;
+  vents: readonly {
+    kind: string;
+    name: string;
+    count: number;
+    eachSqIn: number;
+    totalSqIn: number;
+    high: boolean;
+    given: boolean;
+    source: SourceNote;
+  }[];
+  conditions: readonly { text: string; state: 'met' | 'not-met' | 'not-known'; source: SourceNote }[];
+  warnings: readonly { text: string; source: SourceNote }[];
+  todo: readonly string[];
+  flatPart: { text: string; source: SourceNote };
+  source: SourceNote;
+}
