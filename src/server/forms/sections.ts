@@ -439,8 +439,8 @@ const buildUp: SectionSpec = {
 
 const boards: SectionSpec = {
   slug: 'boards',
-  title: 'Boards your supplier has',
-  lead: 'Leave this empty to lay out with boards that are common to the trade. Where a list is given, only its boards are used.',
+  title: 'Boards and prices',
+  lead: 'What your supplier has and what you pay. Leave this empty to lay out with boards that are common to the trade; where a list is given, only its boards are used.',
   groups: [
     {
       at: 'boards.groups',
