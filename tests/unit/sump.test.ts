@@ -99,6 +99,17 @@ describe('sumps of layouts', () => {
     expect(layout.bound!.ratio).toBeGreaterThanOrEqual(1);
   });
 
+  it('one that is asked for goes down to nothing where no flat layer lies, with boards that start there', () => {
+    const layout = fourWayOf({ boards: { sumpFt: 4 } });
+    expect(layout.sumps?.[0]?.atDrainIn).toBeCloseTo(0, 9);
+    expect(layout.leastThicknessIn).toBeCloseTo(0, 9);
+    const sump = layout.boards.filter(({ slopeInPerFt }) => slopeInPerFt === 0.5);
+    expect(sump.map(({ lowIn, fillLayersIn }) => [lowIn, fillLayersIn.length])).toEqual([[0, 0]]);
+    expect(laidSqFt(sump)).toBeCloseTo(16, 6);
+    expect(layout.boardWork.unmade).toEqual([]);
+    expect(layout.leastFaceSlopeInPerFt).toBeCloseTo(0.25, 9);
+  });
+
   it('a sump of 8 ft is as large as it says', () => {
     const layout = fourWayOf({ insulation: { baseIn: 2 }, boards: { sumpFt: 8 } });
     expect(layout.sumps?.[0]?.atDrainIn).toBeCloseTo(1.5, 9);

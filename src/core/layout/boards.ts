@@ -4,8 +4,9 @@ import type { BoardWork, Rejection } from '../report/types.ts';
 import type { Point } from '../roof.ts';
 import type { Sump } from '../taper/sump.ts';
 import type { Built } from './build.ts';
-import { type Catalogue, startEdgeIn } from './catalogue.ts';
+import type { Catalogue } from './catalogue.ts';
 import { layersOfPlane } from './layers.ts';
+import { flatUnderSump } from './sumps.ts';
 import { type TileJob, type Tiling, tile } from './tiling.ts';
 
 /** What tiling has to know of where a taper starts. */
@@ -39,7 +40,7 @@ function underSumps(sumps: readonly Sump[], catalogue: Catalogue, baseIn: number
   return (outlet, { gx, gy }) => {
     const sump = byOutlet.get(outlet);
     if (sump === undefined || Math.abs(Math.hypot(gx, gy) - sump.riseInPerFt) > 1e-6) return baseIn;
-    return sump.levelIn - (startEdgeIn(catalogue, sump.riseInPerFt) ?? 0);
+    return flatUnderSump(catalogue, sump.riseInPerFt, sump.levelIn, baseIn) ?? baseIn;
   };
 }
 

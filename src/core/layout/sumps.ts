@@ -3,7 +3,7 @@ import type { Site } from '../site/site.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
 import type { Sump } from '../taper/sump.ts';
 import { layersOf } from './bands.ts';
-import { catalogueOf, startEdgeIn } from './catalogue.ts';
+import { type Catalogue, catalogueOf, groundGroup, upperGroup } from './catalogue.ts';
 import { axisDeg, type LayoutPlan } from './plan.ts';
 import { fourWayShape } from './shape.ts';
 
@@ -16,9 +16,30 @@ function sumpSlope(site: Site, fieldInPerFt: number): number | null {
 }
 
 /**
- * Sumps at the drains of a plan: four planes of at least twice the field's slope. They are sunk into the flat layer under
- * the taper, so that the field stays where it is; without such a layer, or where less than an inch would be left at the
- * drain, there is none, and the drain is set to the low edge of the boards.
+ * Flat stock [in] that is left under the boards of a sump: they start with their own low edge, or at nothing where that
+ * would not fit. Null where no such boards or no such stock are made.
+ */
+export function flatUnderSump(
+  catalogue: Catalogue,
+  riseInPerFt: number,
+  levelIn: number,
+  baseIn: number,
+): number | null {
+  const edges = [groundGroup(catalogue, riseInPerFt), upperGroup(catalogue, riseInPerFt)].flatMap((group) =>
+    group === null ? [] : [group.lowEdgesIn[0]],
+  );
+  for (const lowIn of edges) {
+    const underIn = levelIn - lowIn;
+    if (underIn > -SAME && underIn < baseIn + SAME && layersOf(catalogue, underIn) !== null)
+      return Math.max(0, underIn);
+  }
+  return null;
+}
+
+/**
+ * Sumps at the drains of a plan: four planes of at least twice the field's slope, sunk into what lies there, so that the
+ * field stays where it is. Where less than an inch would be left at the drain there is none unless it is asked for; the
+ * drain is then set to the low edge of the boards.
  * Source: common practice for size and slope; an inch at the low point, energy codes.
  */
 export function sumpsFor(
@@ -28,22 +49,20 @@ export function sumpsFor(
   fieldInPerFt: number,
   baseIn: number,
 ): Sump[] {
-  const sideFt = site.roof.boards.sumpFt ?? sumpRule.sideFt;
+  const asked = site.roof.boards.sumpFt;
+  const sideFt = asked ?? sumpRule.sideFt;
   const riseInPerFt = sumpSlope(site, fieldInPerFt);
   const shape = plan.form?.shape ?? fourWayShape;
   if (sideFt === 0 || riseInPerFt === null || shape !== fourWayShape) return [];
+  const leastIn = asked === null ? sumpRule.leastAtDrainIn : 0;
   const halfFt = sideFt / 2;
   const dropIn = (riseInPerFt - fieldInPerFt) * halfFt;
-  const catalogue = catalogueOf(site.roof);
-  const lowIn = startEdgeIn(catalogue, riseInPerFt);
   const drains = new Set(plan.outlets.filter(({ kind }) => kind === 'drain').map(({ id }) => id));
   return starts.flatMap((start): Sump[] => {
     if (start.kind !== 'point' || !drains.has(start.id)) return [];
     const levelIn = start.levelIn - dropIn;
-    // What is left of the flat layer under the sump's boards, and of everything at the drain.
-    const underIn = levelIn - (lowIn ?? 0);
-    if (lowIn === null || baseIn < SAME || underIn < -SAME || levelIn < sumpRule.leastAtDrainIn - SAME) return [];
-    if (layersOf(catalogue, underIn) === null) return [];
+    const underIn = flatUnderSump(catalogueOf(site.roof), riseInPerFt, levelIn, baseIn);
+    if (levelIn < leastIn - SAME || underIn === null) return [];
     const turnDeg = axisDeg(site) + (plan.form?.turnDeg ?? 0);
     return [{ outlet: start.id, at: start.at, levelIn, riseInPerFt, halfFt, turnDeg }];
   });

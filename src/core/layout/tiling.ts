@@ -78,9 +78,27 @@ function bandsOfPart(ring: Convex, plane: Plane, group: BoardGroup, steep: numbe
 
 type Cause = UnmadePlane['cause'];
 
-/** The boards of a part, or why there are none. */
-function groupFor(catalogue: Catalogue, { layer }: LayerPart, steep: number): BoardGroup | null {
-  return layer === 0 ? groundGroup(catalogue, steep) : upperGroup(catalogue, steep);
+/**
+ * The boards of a part: on other boards those that start at nothing, on the ground those with an edge of their own,
+ * unless their plane goes on down to nothing there. Null where none are made.
+ */
+function groupFor(catalogue: Catalogue, { layer }: LayerPart, steep: number, leastIn: number): BoardGroup | null {
+  const upper = upperGroup(catalogue, steep);
+  if (layer > 0) return upper;
+  const ground = groundGroup(catalogue, steep);
+  const tooThick = ground !== null && leastIn < ground.lowEdgesIn[0] - steep * KERF_FT;
+  return tooThick && upper !== null && upper.lowEdgesIn[0] < leastIn + steep * KERF_FT ? upper : ground;
+}
+
+/** Thickness of every sheet where it is least, less the flat stock under it. */
+function leastOfSheets(parts: readonly LayerPart[], flatOf: (part: LayerPart) => number): Map<number, number> {
+  const least = new Map<number, number>();
+  for (const part of parts) {
+    const own =
+      part.ring.reduce((low, p) => Math.min(low, heightIn(part.plane, p)), Number.POSITIVE_INFINITY) - flatOf(part);
+    least.set(part.sheet, Math.min(own, least.get(part.sheet) ?? own));
+  }
+  return least;
 }
 
 const causeWords: Readonly<Record<Cause, string>> = {
@@ -108,11 +126,13 @@ function tileParts(
 ): Tile[] {
   const cells = new Cells();
   const bands = new Bands();
+  const flatOf = ({ layer, outlet, total }: LayerPart): number => (layer === 0 ? underIn(outlet, total) : 0);
+  const leastIn = leastOfSheets(parts, flatOf);
   for (const part of parts) {
-    const flatIn = part.layer === 0 ? underIn(part.outlet, part.total) : 0;
+    const flatIn = flatOf(part);
     const own = { ...part.plane, atOriginIn: part.plane.atOriginIn - flatIn };
     const steep = Math.hypot(own.gx, own.gy);
-    const group = groupFor(catalogue, part, steep);
+    const group = groupFor(catalogue, part, steep, leastIn.get(part.sheet) ?? 0);
     if (group === null) {
       unmade.add(part, steep, signedAreaSqFt(part.ring), 'slope');
       continue;

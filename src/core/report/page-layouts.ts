@@ -147,11 +147,13 @@ export function sumpSentence({ sumps = [], outlets, baseIn = 0 }: Layout): strin
   const [first] = sumps;
   if (first === undefined) {
     const why =
-      baseIn > 0 ? 'the flat layer under the taper leaves no room for them' : 'no flat layer lies under the taper';
+      baseIn > 0
+        ? 'the flat layer under the taper leaves no room for them'
+        : 'they would leave less than an inch of board at the drain';
     return `No sumps: ${why}. Each drain is set to the low edge of the boards about it.`;
   }
   const rest = sumps.length < drains.length ? ` At ${drains.length - sumps.length} of them there is no room.` : '';
-  return `A sump of ${plainNumber(first.sideFt, 1)} x ${plainNumber(first.sideFt, 1)} ft at the drains: four planes at ${slopeFigure(first.slopeInPerFt)} sunk into the flat layer, ${inches(first.atDrainIn)} left at the drain.${rest}`;
+  return `A sump of ${plainNumber(first.sideFt, 1)} x ${plainNumber(first.sideFt, 1)} ft at the drains: four planes at ${slopeFigure(first.slopeInPerFt)} sunk in, ${inches(first.atDrainIn)} of board left at the drain.${rest}`;
 }
 
 /** How near the layout comes to the least board that any layout with its own least slope could do with. */
