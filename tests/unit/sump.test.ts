@@ -3,6 +3,7 @@ import { assessReady, readRoofText } from '../../src/answer.ts';
 import { judge } from '../../src/core/drainage/judge.ts';
 import { buildSection } from '../../src/core/geometry/section.ts';
 import { momentsOf } from '../../src/core/layout/thermal.ts';
+import { sumpSentence } from '../../src/core/report/page-layouts.ts';
 import type { Layout } from '../../src/core/report/types.ts';
 import type { Point, Ring } from '../../src/core/roof.ts';
 import { meshOf } from '../../src/core/surface/mesh.ts';
@@ -83,6 +84,8 @@ const laidSqFt = (lines: Layout['boards']): number =>
 describe('sumps of layouts', () => {
   it('without a flat layer there is none, nor where none is wanted or less than an inch would be left', () => {
     expect(fourWayOf({}).sumps).toEqual([]);
+    expect(sumpSentence(fourWayOf({}))).toContain('less than 1 in of board');
+    expect(sumpSentence(fourWayOf({ boards: { sumpFt: 0 } }))).toContain('none are wanted');
     expect(fourWayOf({ insulation: { baseIn: 2 }, boards: { sumpFt: 0 } }).sumps).toEqual([]);
     expect(fourWayOf({ insulation: { baseIn: 0.5 } }).sumps).toEqual([]);
   });

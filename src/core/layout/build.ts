@@ -23,6 +23,8 @@ export interface Built {
   section: Section;
   starts: readonly TaperOutlet[];
   sumps: readonly Sump[];
+  /** Why there are none; null where there are. */
+  noSumps: string | null;
   /** What the sumps take out of the taper. */
   sumpBoardFt: number;
   /** Thickness of the boards over the ground. */
@@ -41,7 +43,8 @@ const waysOf = (site: Site, plan: LayoutPlan, mesh: SurfaceMesh): WaysOut =>
 export function build(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn: number, ground: BoardGround): Built {
   const starts = startsOf(site, plan, slopeInPerFt, baseIn);
   const field = envelope(site.section, starts);
-  const { patches: thickness, made: sumps } = withSumps(field, sumpsFor(site, plan, starts, slopeInPerFt, baseIn));
+  const wanted = sumpsFor(site, plan, starts, slopeInPerFt, baseIn);
+  const { patches: thickness, made: sumps } = withSumps(field, wanted.sumps);
   const finished = raisedBy(laidOn(ground.patches, thickness), coverBoard.thicknessIn);
   const points = starts.flatMap((start) => (start.kind === 'point' ? [start.at] : []));
   const mesh = meshOf(finished, points);
@@ -54,6 +57,7 @@ export function build(site: Site, plan: LayoutPlan, slopeInPerFt: number, baseIn
     section: site.section,
     starts,
     sumps,
+    noSumps: sumps.length > 0 ? null : (wanted.why ?? 'something stands too near to the drain'),
     sumpBoardFt: sumps.length === 0 ? 0 : momentsOf(field).boardFt - momentsOf(thickness).boardFt,
     thickness,
     judgement: judge(mesh, offers, openAt),

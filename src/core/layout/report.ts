@@ -130,6 +130,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
       ratesOf(site.roof.prices),
     ),
     baseIn: built.baseIn,
+    noSumps: built.noSumps,
     sumps: built.sumps.map(({ outlet, halfFt, riseInPerFt, levelIn }) => ({
       outlet,
       sideFt: 2 * halfFt,

@@ -36,6 +36,12 @@ export function flatUnderSump(
   return null;
 }
 
+/** Sumps, or why there are none. */
+export interface SumpPlan {
+  sumps: readonly Sump[];
+  why: string | null;
+}
+
 /**
  * Sumps at the drains of a plan: four planes of at least twice the field's slope, sunk into what lies there, so that the
  * field stays where it is. Where less than an inch would be left at the drain there is none unless it is asked for; the
@@ -48,22 +54,31 @@ export function sumpsFor(
   starts: readonly TaperOutlet[],
   fieldInPerFt: number,
   baseIn: number,
-): Sump[] {
+): SumpPlan {
+  const none = (why: string): SumpPlan => ({ sumps: [], why });
+  const catalogue = catalogueOf(site.roof);
   const asked = site.roof.boards.sumpFt;
   const sideFt = asked ?? sumpRule.sideFt;
   const riseInPerFt = sumpSlope(site, fieldInPerFt);
   const shape = plan.form?.shape ?? fourWayShape;
-  if (sideFt === 0 || riseInPerFt === null || shape !== fourWayShape) return [];
-  const leastIn = asked === null ? sumpRule.leastAtDrainIn : 0;
+  if (sideFt === 0) return none('none are wanted');
+  if (shape !== fourWayShape) return none('beside a drain the planes of this form are as steep as one');
+  if (riseInPerFt === null) return none('no boards twice as steep as these are made');
   const halfFt = sideFt / 2;
   const dropIn = (riseInPerFt - fieldInPerFt) * halfFt;
+  const leastIn = asked === null ? sumpRule.leastAtDrainIn : 0;
   const drains = new Set(plan.outlets.filter(({ kind }) => kind === 'drain').map(({ id }) => id));
-  return starts.flatMap((start): Sump[] => {
+  const turnDeg = axisDeg(site) + (plan.form?.turnDeg ?? 0);
+  const sumps = starts.flatMap((start): Sump[] => {
     if (start.kind !== 'point' || !drains.has(start.id)) return [];
     const levelIn = start.levelIn - dropIn;
-    const underIn = flatUnderSump(catalogueOf(site.roof), riseInPerFt, levelIn, baseIn);
-    if (levelIn < leastIn - SAME || underIn === null) return [];
-    const turnDeg = axisDeg(site) + (plan.form?.turnDeg ?? 0);
+    if (levelIn < leastIn - SAME || flatUnderSump(catalogue, riseInPerFt, levelIn, baseIn) === null) return [];
     return [{ outlet: start.id, at: start.at, levelIn, riseInPerFt, halfFt, turnDeg }];
   });
+  if (sumps.length > 0) return { sumps, why: null };
+  return none(
+    asked === null
+      ? `they would leave less than ${sumpRule.leastAtDrainIn} in of board at the drain`
+      : 'the boards about the drain are too thin for one',
+  );
 }

@@ -141,16 +141,13 @@ export function baseSentence(layout: Layout): string | null {
 }
 
 /** Sumps at the drains of a layout, or why there are none; null without drains. */
-export function sumpSentence({ sumps = [], outlets, baseIn = 0 }: Layout): string | null {
+export function sumpSentence({ sumps = [], noSumps = null, outlets }: Layout): string | null {
   const drains = outlets.filter(({ kind, role }) => kind === 'drain' && role === 'primary');
   if (drains.length === 0) return null;
   const [first] = sumps;
   if (first === undefined) {
-    const why =
-      baseIn > 0
-        ? 'the flat layer under the taper leaves no room for them'
-        : 'they would leave less than an inch of board at the drain';
-    return `No sumps: ${why}. Each drain is set to the low edge of the boards about it.`;
+    const why = noSumps === null ? '' : `: ${noSumps}`;
+    return `No sumps${why}. Each drain is set to the low edge of the boards about it.`;
   }
   const rest = sumps.length < drains.length ? ` At ${drains.length - sumps.length} of them there is no room.` : '';
   return `A sump of ${plainNumber(first.sideFt, 1)} x ${plainNumber(first.sideFt, 1)} ft at the drains: four planes at ${slopeFigure(first.slopeInPerFt)} sunk in, ${inches(first.atDrainIn)} of board left at the drain.${rest}`;

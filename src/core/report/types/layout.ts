@@ -168,6 +168,8 @@ export interface Layout {
   cost?: LayoutCost;
   /** Flat layer under the taper. */
   baseIn?: number;
+  /** Why there are no sumps; null where there are. */
+  noSumps?: string | null;
   /** Sumps at drains, sunk into the flat layer under the taper. */
   sumps?: readonly { outlet: string; sideFt: number; slopeInPerFt: number; atDrainIn: number }[];
   bound: {
