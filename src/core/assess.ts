@@ -43,7 +43,7 @@ import { deferral, evaluateCautions } from './safety/cautions.ts';
 import { inspectionOf } from './scope/inspection.ts';
 import { scopeOf } from './scope/scope.ts';
 import { isOpenEdge } from './site/offers.ts';
-import { type Site, siteOf } from './site/site.ts';
+import { outletsThere, type Site, siteOf } from './site/site.ts';
 import { takeOff } from './takeoff/take-off.ts';
 
 interface OverflowContext {
@@ -69,7 +69,7 @@ function overflowOf(
     const inletAboveLowIn = report.inletAboveLowIn ?? inletIn;
     return { id, label, role, working: outlet?.working ?? true, inletIn, inletAboveLowIn, inletAboveSurfaceIn };
   });
-  const shut = roof.outlets
+  const shut = outletsThere(site)
     .filter((outlet) => !layout.outlets.some(({ id }) => id === outlet.id))
     .map((outlet) => ({
       id: outlet.id,

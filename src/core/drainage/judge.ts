@@ -26,6 +26,8 @@ export interface Judgement {
   ponds: readonly Pond[];
   /** Area from which no way out is reached at all. */
   trappedSqFt: number;
+  /** Level planes and trapped ground together, each place once. */
+  undrainedSqFt: number;
   flats: Flats;
   creases: readonly Crease[];
   leastFaceSlopeInPerFt: number | null;
@@ -40,8 +42,7 @@ export interface Judgement {
 function flatsOf(mesh: SurfaceMesh, creases: readonly Crease[]): Flats {
   const rings: Ring[] = [];
   for (let t = 0; t < mesh.corners.length / 3; t++) {
-    if (slopeInPerFt(mesh.patch[t].plane) >= LEVEL_IN_PER_FT) continue;
-    rings.push([0, 1, 2].map((k) => mesh.points[mesh.corners[3 * t + k]]));
+    if (isLevel(mesh, t)) rings.push(cornersOf(mesh, t));
   }
   const level = creases.filter(({ kind, slopeInPerFt: s }) => kind !== 'ridge' && s < LEVEL_IN_PER_FT);
   return {
@@ -50,6 +51,19 @@ function flatsOf(mesh: SurfaceMesh, creases: readonly Crease[]): Flats {
     lines: level.map(({ from, to }) => [from, to] as const),
     lengthFt: level.reduce((sum, { lengthFt }) => sum + lengthFt, 0),
   };
+}
+
+const isLevel = ({ patch }: SurfaceMesh, t: number): boolean => slopeInPerFt(patch[t].plane) < LEVEL_IN_PER_FT;
+
+const cornersOf = ({ points, corners }: SurfaceMesh, t: number): Ring =>
+  [0, 1, 2].map((k) => points[corners[3 * t + k]]);
+
+/** Level planes from which a way out is reached; ground from which none is counts as trapped. */
+function levelReachedSqFt(mesh: SurfaceMesh, { levelIn }: Flood): number {
+  let sum = 0;
+  for (let t = 0; t < mesh.corners.length / 3; t++)
+    if (isLevel(mesh, t) && Number.isFinite(levelIn[mesh.corners[3 * t]])) sum += signedAreaSqFt(cornersOf(mesh, t));
+  return sum;
 }
 
 /**
@@ -72,6 +86,7 @@ export function judge(mesh: SurfaceMesh, offers: readonly Offer[], openAt: (slot
     water,
     ponds,
     trappedSqFt,
+    undrainedSqFt: trappedSqFt + levelReachedSqFt(mesh, water),
     flats,
     creases,
     leastFaceSlopeInPerFt: leastFaceSlopeInPerFt(mesh),

@@ -25,6 +25,12 @@ const asked = (edge: SiteEdge): string =>
 
 const working = (site: Site): Outlet[] => site.roof.outlets.filter((outlet) => outlet.working);
 
+const NO_ROUTE = 'The deck is the ceiling of the room below, and no route for the leader of an inside drain is marked.';
+
+/** Under an exposed deck the leader of a new drain would be seen: it takes a marked route. */
+const lacksRoute = ({ given }: Site, { leaderRoute }: DrainOutlet): boolean =>
+  given.below === 'living-exposed-deck' && leaderRoute !== 'yes';
+
 /** The plan with what is there: the least work at the edges. */
 function existingPlan(site: Site, open: readonly SiteEdge[]): LayoutPlan | null {
   const outlets = working(site);
@@ -32,6 +38,19 @@ function existingPlan(site: Site, open: readonly SiteEdge[]): LayoutPlan | null 
   if (primary.length === 0 && open.length === 0) return null;
   const what = [...primary.map((o) => `${o.kind} ${o.id}`), ...open.map(name)];
   const few = what.length > 3 ? `the ${what.length} outlets that are there` : what.join(' and ');
+  const wished = primary.filter(({ status }) => status === 'proposed');
+  if (wished.length > 0) {
+    const named = wished.map(({ kind, id }) => `${kind} ${id}`).join(' and ');
+    return {
+      id: 'existing-outlets',
+      title: `With what is wished for (${named}): ${few}`,
+      why: 'The new ways out that were asked for, and what is there.',
+      outlets,
+      edges: open,
+      newEdges: new Set(),
+      barred: wished.some((outlet) => outlet.kind === 'drain' && lacksRoute(site, outlet)) ? NO_ROUTE : null,
+    };
+  }
   return {
     id: 'existing-outlets',
     title: `Water leaves where it does now: ${few}`,
@@ -139,10 +158,7 @@ function drainPlan(
     outlets: [...working(site), ...drains],
     edges: open,
     newEdges: new Set(),
-    barred:
-      exposed && !routed
-        ? 'The deck is the ceiling of the room below, and no route for the leader of an inside drain is marked.'
-        : null,
+    barred: exposed && !routed ? NO_ROUTE : null,
   };
 }
 

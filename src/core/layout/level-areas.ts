@@ -3,7 +3,7 @@ import type { Judgement } from '../drainage/judge.ts';
 import { slopeInPerFt } from '../geometry/plane.ts';
 import type { Assumption } from '../report/types.ts';
 import { isOpenEdge } from '../site/offers.ts';
-import type { Site } from '../site/site.ts';
+import { outletsThere, type Site } from '../site/site.ts';
 import { envelope } from '../taper/envelope.ts';
 import { startsOf } from './plan.ts';
 
@@ -19,7 +19,7 @@ const assumedNearest: Assumption = {
 /** Outlets by which a level section lets its water go: the lowest ones. */
 function lowestWays(site: Site) {
   const edges = site.edges.filter(isOpenEdge);
-  const ready = site.roof.outlets.filter(({ working, role }) => working && role === 'primary');
+  const ready = outletsThere(site).filter(({ working, role }) => working && role === 'primary');
   const inlets = [...ready.map(({ inletIn }) => inletIn ?? 0), ...edges.map(() => 0)];
   const lowestIn = Math.min(...inlets);
   return {

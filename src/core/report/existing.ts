@@ -15,7 +15,7 @@ import type { DesignRain } from '../outlets/rain.ts';
 import { rateOutlets } from '../outlets/rate-all.ts';
 import type { RuleSet } from '../rule-set.ts';
 import { isOpenEdge, waysOut } from '../site/offers.ts';
-import type { Site } from '../site/site.ts';
+import { outletsThere, type Site } from '../site/site.ts';
 import { meshOf, type SurfaceMesh } from '../surface/mesh.ts';
 import type { Patch } from '../surface/patch.ts';
 import { type EdgeTrouble, edgeFindings, edgeFirstWords } from './edge-findings.ts';
@@ -35,7 +35,7 @@ function judgeSurface(site: Site, patches: readonly Patch[]): Judgement {
 }
 
 function judgeMesh(site: Site, mesh: SurfaceMesh): Judgement {
-  const { offers, openAt } = waysOut(site, mesh, { outlets: site.roof.outlets });
+  const { offers, openAt } = waysOut(site, mesh, { outlets: outletsThere(site) });
   return judge(mesh, offers, openAt);
 }
 
@@ -75,7 +75,7 @@ function readingError(site: Site, judgement: Judgement): ReadingError | null {
 
 /** Edges that stand proud, and what lowering them alone would do. */
 function edgesOf(site: Site, judgement: Judgement, birdBathIn: number): EdgeTrouble {
-  const { openAt } = waysOut(site, judgement.mesh, { outlets: site.roof.outlets });
+  const { openAt } = waysOut(site, judgement.mesh, { outlets: outletsThere(site) });
   const found = backfalls(judgement.mesh, openAt);
   const lowered = withEdgesLowered(judgement.mesh, openAt, found);
   if (lowered === null) return { backfalls: found, lowered: null };
@@ -127,7 +127,7 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
   const edges = edgesOf(site, judgement, ruleSet.birdBathIn);
   const open = site.edges.filter(isOpenEdge);
   const rateAs = (set: RuleSet, storm: DesignRain) =>
-    rateOutlets(site, judgement, site.roof.outlets, open, new Set(), set, storm);
+    rateOutlets(site, judgement, outletsThere(site), open, new Set(), set, storm);
   const rated = rateAs(ruleSet, rain);
   const verdictInput = {
     existing: site.roof.existing,
@@ -139,7 +139,7 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
     error,
   };
   const live = liveLoadOf(site.roof.deck.liveLoadPsf);
-  const ways = { outlets: site.roof.outlets };
+  const ways = { outlets: outletsThere(site) };
   const ladder = blockedWater(site, judgement.mesh, ways, rated.ratings, open.length === 0);
   const fitted = groundsOf(site).find(({ how }) => how !== 'as-read');
   const areaSqFt = site.section.areaSqFt;
@@ -149,7 +149,7 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
     leastValleySlopeInPerFt: judgement.leastValleySlopeInPerFt,
     ponds,
     flats: flatReports(judgement),
-    undrainedAreaSqFt: judgement.flats.areaSqFt + judgement.trappedSqFt,
+    undrainedAreaSqFt: judgement.undrainedSqFt,
     outlets: withLoads(rated.reports, rated.ratings, ({ id, role }) => inletIn(site, id, role)),
     areas: areaReports(judgement),
     surface: trianglesOf(judgement),

@@ -62,3 +62,7 @@ export function siteOf(roof: Roof, more: readonly Point[] = []): Site {
     assumed: [...assumed, ...closed, ...measured.assumed],
   };
 }
+
+/** Outlets that are there today; one that is only wished for takes no water yet. */
+export const outletsThere = ({ roof }: Pick<Site, 'roof'>): Outlet[] =>
+  roof.outlets.filter(({ status }) => status === 'existing');
