@@ -1,7 +1,7 @@
 import { coverBoard } from '../../../reference/insulation.ts';
 import { inches, slopeInWords } from '../../units/print.ts';
 import { heightIn } from '../geometry/plane.ts';
-import { between, orient } from '../geometry/vector.ts';
+import { orient, toSegment } from '../geometry/vector.ts';
 import type { Layout, Rejection } from '../report/types.ts';
 import type { Point } from '../roof.ts';
 import { LEAST_SLOW_VALLEY_IN_PER_FT } from '../site/assumptions.ts';
@@ -16,9 +16,15 @@ const PRINTED_IN_PER_FT = 0.24;
 const SAME_SLOPE = 1e-9;
 const SAME_HEIGHT_IN = 1e-6;
 
-/** Build-up above the base at a point: boards and cover board. */
-export function buildUpAt(thickness: readonly Patch[]): (p: Point) => number | null {
-  return (p) => {
+/** Build-up above the base at a point: boards and cover board; null where nothing lies. */
+export interface BuildUp {
+  (p: Point): number | null;
+  /** Corners of its planes: between two of them that follow on a line it is straight. */
+  corners: readonly Point[];
+}
+
+export function buildUpAt(thickness: readonly Patch[]): BuildUp {
+  const at = (p: Point): number | null => {
     let best: number | null = null;
     for (const { ring, plane } of thickness) {
       if (!ring.every((a, i) => orient(a, ring[(i + 1) % ring.length], p) >= -1e-4)) continue;
@@ -27,7 +33,11 @@ export function buildUpAt(thickness: readonly Patch[]): (p: Point) => number | n
     }
     return best;
   };
+  return Object.assign(at, { corners: cornersOf(thickness) });
 }
+
+/** Corners of patches, twins left in: they are few on any one line. */
+export const cornersOf = (patches: readonly Patch[]): Point[] => patches.flatMap(({ ring }) => ring);
 
 export interface LimitUse {
   limit: Limit;
@@ -37,25 +47,40 @@ export interface LimitUse {
   at: Point;
 }
 
-const STEPS = 24;
+/** A corner this near to a stretch lies on it. */
+const ON_STRETCH_FT = 1e-3;
 
-/** Spots at which a limit is held against the build-up, with their share of the way along a stretch. */
-export function spotsOf(site: Site, limit: Limit): { p: Point; t: number }[] {
+/** Where a stretch begins, bends and ends: on a piecewise plane surface the extremes along it stand there. */
+function bends(from: Point, to: Point, corners: readonly Point[]): { p: Point; t: number }[] {
+  const on = corners.flatMap((p) => {
+    const { distanceFt, t } = toSegment(p, from, to);
+    return distanceFt < ON_STRETCH_FT && t > 0 && t < 1 ? [{ p, t }] : [];
+  });
+  return [{ p: from, t: 0 }, ...on, { p: to, t: 1 }];
+}
+
+/**
+ * Spots at which a limit is held against the build-up, with their share of the way along a stretch.
+ * @param corners of the planes of the build-up, which decide between the ends
+ */
+export function spotsOf(site: Site, limit: Limit, corners: readonly Point[]): { p: Point; t: number }[] {
   const curb = site.roof.curbs.find(({ id }) => limit.id === `curb-${id}`);
-  if (curb !== undefined) return curb.outline.map((p) => ({ p, t: 0 }));
-  const { to } = limit;
-  if (to === null) return [{ p: limit.at, t: 0 }];
-  // The build-up along a straight stretch is piecewise straight: its ends and the mesh points on it decide.
-  return Array.from({ length: STEPS + 1 }, (_, i) => ({ p: between(limit.at, to, i / STEPS), t: i / STEPS }));
+  if (curb !== undefined) {
+    const { outline } = curb;
+    return outline
+      .flatMap((p, i) => bends(p, outline[(i + 1) % outline.length], corners))
+      .map(({ p }) => ({ p, t: 0 }));
+  }
+  return limit.to === null ? [{ p: limit.at, t: 0 }] : bends(limit.at, limit.to, corners);
 }
 
 /** What a layout uses of each known height, and what is left. */
-export function usesOf(site: Site, limits: readonly Limit[], buildUp: (p: Point) => number | null): LimitUse[] {
+export function usesOf(site: Site, limits: readonly Limit[], buildUp: BuildUp): LimitUse[] {
   return limits.flatMap((limit): LimitUse[] => {
     const { allowedIn } = limit;
     if (allowedIn === null) return [];
     let worst: LimitUse | null = null;
-    for (const { p, t } of spotsOf(site, limit)) {
+    for (const { p, t } of spotsOf(site, limit, buildUp.corners)) {
       const usedIn = buildUp(p);
       if (usedIn === null) continue;
       const leftIn = allowedIn[0] + (allowedIn[1] - allowedIn[0]) * t - usedIn;

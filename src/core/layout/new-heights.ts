@@ -1,13 +1,13 @@
 import { shingleRunUp } from '../../../reference/flashing.ts';
 import { safetyLimits } from '../../../reference/safety/limits.ts';
 import type { NailerPiece, NewHeights } from '../report/types.ts';
-import type { Edge, Point } from '../roof.ts';
+import type { Edge } from '../roof.ts';
 import { isHighEnough, parapetIn } from '../safety/edges.ts';
 import type { SafetyEdge } from '../safety/facts.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import type { Site } from '../site/site.ts';
 import { faceIn } from '../takeoff/edges.ts';
-import { spotsOf } from './check.ts';
+import { type BuildUp, spotsOf } from './check.ts';
 import type { Limit } from './limits.ts';
 import { nailersOn } from './nailers.ts';
 import { buriedIn } from './run-to-limit.ts';
@@ -17,11 +17,11 @@ const SPOTS: ReadonlySet<Limit['kind']> = new Set(['curb', 'pipe', 'overflow']);
 const METAL: ReadonlySet<Edge['kind']> = new Set(['gutter', 'drip', 'rake', 'roof-below', 'box-gutter']);
 
 /** Heights over the base at which curbs, pipes and overflow inlets must stand, those of unknown height too. */
-function raised(site: Site, limits: readonly Limit[], buildUp: (p: Point) => number | null): NewHeights['raised'] {
+function raised(site: Site, limits: readonly Limit[], buildUp: BuildUp): NewHeights['raised'] {
   return limits
     .filter(({ kind }) => SPOTS.has(kind))
     .flatMap((limit) => {
-      const used = spotsOf(site, limit).flatMap(({ p }) => buildUp(p) ?? []);
+      const used = spotsOf(site, limit, buildUp.corners).flatMap(({ p }) => buildUp(p) ?? []);
       if (used.length === 0) return [];
       const neededIn = Math.max(...used) + limit.clearIn;
       const { id, where, kind, clearIn, heightIn: nowIn } = limit;
@@ -90,7 +90,7 @@ function tieIns(uses: readonly EdgeUse[]): NewHeights['tieIns'] {
 export function newHeightsOf(
   site: Site,
   limits: readonly Limit[],
-  buildUp: (p: Point) => number | null,
+  buildUp: BuildUp,
   nailers: readonly NailerPiece[],
 ): NewHeights {
   const uses = edgeUses(site, nailers);

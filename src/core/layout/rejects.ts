@@ -2,7 +2,7 @@ import { inches } from '../../units/print.ts';
 import type { SearchReport } from '../report/types.ts';
 import type { Limit } from './limits.ts';
 import { fourWayShape } from './shape.ts';
-import type { Sketch } from './sketch.ts';
+import type { Short, Sketch } from './sketch.ts';
 
 interface Group {
   limit: Limit;
@@ -33,7 +33,7 @@ export class Rejects {
     if (sketch.short === null && sketch.boardFt < group.best.boardFt) group.best = sketch;
   }
 
-  add(sketch: Sketch, { limit, byIn }: { limit: Limit; byIn: number }): void {
+  add(sketch: Sketch, [{ limit, byIn }]: readonly Short[]): void {
     const group = this.#groups.get(limit.id);
     if (group === undefined) {
       this.#groups.set(limit.id, { limit, count: 1, best: sketch, leastShortIn: byIn });
@@ -75,7 +75,7 @@ export class Rejects {
               where: nearest.limit.where,
               byIn: nearest.leastShortIn,
               opens: titleOf(nearest.best),
-              text: `${inches(nearest.leastShortIn)} more at ${nearest.limit.where} (raise it, or have less flashing accepted there) would let this fit: ${titleOf(nearest.best)}.`,
+              text: `${more(nearest.best)} (raise it, or have less flashing accepted there) would let this fit: ${titleOf(nearest.best)}.`,
             },
     };
   }
@@ -83,3 +83,11 @@ export class Rejects {
 
 const titleOf = ({ plan, slopeInPerFt }: Sketch): string =>
   `${plan.title}, ${(plan.form?.shape ?? fourWayShape).title(slopeInPerFt)}`;
+
+const STEP_IN = 1 / 16;
+
+/** What every height that a candidate breaks is short of, rounded up as nobody can raise less. */
+const more = ({ short }: Sketch): string =>
+  (short ?? [])
+    .map(({ limit, byIn }) => `${inches(Math.ceil(byIn / STEP_IN - 1e-6) * STEP_IN)} more at ${limit.where}`)
+    .join(' and ');

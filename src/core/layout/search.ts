@@ -10,7 +10,7 @@ import { needsLeave, newOutletsOf, type Rates, rank, ratesOf, weighedCost } from
 import { Rejects } from './rejects.ts';
 import { addedPsf, type LayoutContext, layoutReport } from './report.ts';
 import { fourWayShape, shapes, type TaperShape } from './shape.ts';
-import { hardSpots, type Sketch, Sketcher } from './sketch.ts';
+import { type Sketch, Sketcher } from './sketch.ts';
 import { momentsOf } from './thermal.ts';
 
 /** Candidates that are looked at before a search stops by itself. */
@@ -72,12 +72,11 @@ function* formsOf(site: Site, { starts, plan }: Built): Generator<{ shape: Taper
 
 /** Every candidate of one plan: forms, turns, slopes and bases, told from few surfaces. */
 function* sketchesOf({ site, limits }: LayoutContext, base: Built): Generator<Sketch> {
-  const spots = hardSpots(site, limits);
   const made = slopesOf(site);
   const has = (slope: number): boolean => made.some((one) => Math.abs(one - slope) < 1e-9);
   const fields = slopesFor(site, base.ground.patches).filter((slope) => slope <= STEEPEST_FIELD_IN_PER_FT);
   for (const { shape, turnDeg } of formsOf(site, base)) {
-    const sketcher = new Sketcher(site, inForm(base.plan, shape, turnDeg), base.ground, spots);
+    const sketcher = new Sketcher(site, inForm(base.plan, shape, turnDeg), base.ground, limits);
     for (const slope of fields) {
       if (!shape.boardShares.every((share) => has(share * slope))) continue;
       for (const baseIn of basesOf(site)) {

@@ -6,11 +6,17 @@ import type { Site } from '../site/site.ts';
 import type { Patch } from '../surface/patch.ts';
 import { envelope } from '../taper/envelope.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
-import { spotsOf } from './check.ts';
+import { cornersOf, spotsOf } from './check.ts';
 import type { BoardGround } from './ground.ts';
 import type { Limit } from './limits.ts';
 import { type LayoutPlan, startsOf } from './plan.ts';
 import { momentsOf } from './thermal.ts';
+
+/** A hard height that is broken, and by how much. */
+export interface Short {
+  limit: Limit;
+  byIn: number;
+}
 
 /** A layout as far as it can be told without building it: enough to compare, not enough to offer. */
 export interface Sketch {
@@ -21,8 +27,8 @@ export interface Sketch {
   greatestIn: number;
   /** Least slope of the valleys about the outlets, as far as the boards make it. */
   valleyInPerFt: number;
-  /** The hard height that it breaks most, and by how much; null when it keeps them all. */
-  short: { limit: Limit; byIn: number } | null;
+  /** The hard heights that it breaks, the worst first; null when it keeps them all. */
+  short: readonly Short[] | null;
 }
 
 /** Heights of a surface at fixed places; where pieces meet the lower holds, null where nothing lies. */
@@ -49,13 +55,13 @@ interface Spot {
   allowedIn: number;
 }
 
-/** Hard heights of a roof at the spots where they are checked. */
-export function hardSpots(site: Site, limits: readonly Limit[]): Spot[] {
+/** Hard heights of a roof at the spots where a surface with these corners is held against them. */
+function hardSpots(site: Site, limits: readonly Limit[], corners: readonly Point[]): Spot[] {
   return limits.flatMap((limit) => {
     const { allowedIn, hardness } = limit;
     if (allowedIn === null || hardness !== 'stop') return [];
     const [from, to] = allowedIn;
-    return spotsOf(site, limit).map(({ p, t }) => ({ limit, at: p, allowedIn: from + (to - from) * t }));
+    return spotsOf(site, limit, corners).map(({ p, t }) => ({ limit, at: p, allowedIn: from + (to - from) * t }));
   });
 }
 
@@ -65,7 +71,11 @@ interface Unit {
   areaSqFt: number;
   boardFt: number;
   greatestIn: number;
+  /** Hard heights where this surface is held against them, and what lies there. */
+  spots: readonly Spot[];
   heights: readonly (number | null)[];
+  /** Levelling or fill under the boards at the spots. */
+  underIn: readonly number[];
 }
 
 const SAME_IN = 1e-9;
@@ -77,24 +87,25 @@ const SAME_IN = 1e-9;
 export class Sketcher {
   readonly #site: Site;
   readonly #plan: LayoutPlan;
-  readonly #spots: readonly Spot[];
-  /** Levelling or fill under the boards at the spots. */
-  readonly #underIn: readonly number[];
+  readonly #limits: readonly Limit[];
+  readonly #ground: BoardGround;
   #unit: { slopeInPerFt: number; unit: Unit } | null = null;
 
-  constructor(site: Site, plan: LayoutPlan, ground: BoardGround, spots: readonly Spot[]) {
+  constructor(site: Site, plan: LayoutPlan, ground: BoardGround, limits: readonly Limit[]) {
     this.#site = site;
     this.#plan = plan;
-    this.#spots = spots;
-    const places = spots.map(({ at }) => at);
-    this.#underIn = heightsAt(ground.fill, places).map((fill) => fill ?? 0);
+    this.#limits = limits;
+    this.#ground = ground;
   }
 
   #unitAt(starts: readonly TaperOutlet[]): Unit {
     const patches = envelope(this.#site.section, starts);
     const { areaSqFt, boardFt, greatestIn } = momentsOf(patches);
-    const places = this.#spots.map(({ at }) => at);
-    return { starts, levelIn: starts[0].levelIn, areaSqFt, boardFt, greatestIn, heights: heightsAt(patches, places) };
+    const spots = hardSpots(this.#site, this.#limits, cornersOf([...patches, ...this.#ground.fill]));
+    const places = spots.map(({ at }) => at);
+    const heights = heightsAt(patches, places);
+    const underIn = heightsAt(this.#ground.fill, places).map((fill) => fill ?? 0);
+    return { starts, levelIn: starts[0].levelIn, areaSqFt, boardFt, greatestIn, spots, heights, underIn };
   }
 
   at(slopeInPerFt: number, baseIn: number): Sketch | null {
@@ -114,18 +125,20 @@ export class Sketcher {
       boardFt: unit.areaSqFt * scaled(unit.boardFt / unit.areaSqFt),
       greatestIn: scaled(unit.greatestIn),
       valleyInPerFt: Math.min(...starts.map(({ pattern }) => pattern.leastRiseInPerFt)),
-      short: this.#short(unit.heights.map((height) => (height === null ? null : scaled(height)))),
+      short: shortOf(unit, scaled),
     };
   }
+}
 
-  #short(heights: readonly (number | null)[]): Sketch['short'] {
-    let worst: Sketch['short'] = null;
-    heights.forEach((height, i) => {
-      if (height === null) return;
-      const { limit, allowedIn } = this.#spots[i];
-      const byIn = height + this.#underIn[i] + coverBoard.thicknessIn - allowedIn;
-      if (byIn > 1e-6 && (worst === null || byIn > worst.byIn)) worst = { limit, byIn };
-    });
-    return worst;
-  }
+/** Every hard height that a surface breaks, the worst first; null when it keeps them all. */
+function shortOf({ spots, heights, underIn }: Unit, scaled: (value: number) => number): Sketch['short'] {
+  const worst = new Map<string, Short>();
+  heights.forEach((height, i) => {
+    if (height === null) return;
+    const { limit, allowedIn } = spots[i];
+    const byIn = scaled(height) + underIn[i] + coverBoard.thicknessIn - allowedIn;
+    if (byIn > 1e-6 && byIn > (worst.get(limit.id)?.byIn ?? 0)) worst.set(limit.id, { limit, byIn });
+  });
+  const all = [...worst.values()].sort((a, b) => b.byIn - a.byIn);
+  return all.length === 0 ? null : all;
 }
