@@ -124,6 +124,30 @@ describe('every claim stands on a computed value', () => {
   });
 });
 
+describe('stops stand first', () => {
+  it('on both papers of every roof whose answer stops on water or load, and on no other', async () => {
+    const safety = /^(engineer-|no-way-out|no-outlet-known|no-second-way-out|area-no-second|door-|sleeve-|phasing)/;
+    const met = new Set<string>();
+    for (const { name, assessment, page } of all) {
+      const stops = assessment.findings.filter(({ id, level }) => level === 'stop' && safety.test(id));
+      for (const { id } of stops) met.add(id);
+      expect([name, page.stops.length > 0]).toEqual([name, stops.length > 0]);
+      const engineer = stops.some(({ id }) => id.startsWith('engineer-'));
+      const words = page.stops.map(({ text }) => text).join(' ');
+      expect([name, /Nobody goes on it.*structural engineer/.test(words)]).toEqual([name, engineer]);
+    }
+    expect([...met]).toEqual(expect.arrayContaining(['engineer-first', 'no-second-way-out', 'door-is-overflow']));
+    const stopped = all.find(({ page }) => page.stops.length > 0)!;
+    for (const page of [
+      await html(<OwnerPage assessment={stopped.assessment} setting={setting} />),
+      await html(<KitchenTablePage assessment={stopped.assessment} setting={setting} />),
+    ]) {
+      expect(page.indexOf('class="is-stop"')).toBeGreaterThan(0);
+      expect(page.indexOf('class="is-stop"')).toBeLessThan(page.indexOf('class="headline"'));
+    }
+  });
+});
+
 describe('photos of findings', () => {
   it('are shown with what they show on the server, and not in a saved paper', async () => {
     const roof = given.find(({ assessment }) => (assessment.inspection ?? []).length > 0)!.assessment;

@@ -8,7 +8,7 @@ import type { PageSetting } from '../page-setting.ts';
 import { BeforeAfter } from '../parts/before-after.tsx';
 import { Figure } from '../parts/figure.tsx';
 import { Sheet } from '../parts/sheet.tsx';
-import { Origins, Said, SaidTogether } from '../parts/statement.tsx';
+import { Origins, Said, SaidTogether, Stops } from '../parts/statement.tsx';
 
 export interface KitchenTablePageProps {
   assessment: Assessment;
@@ -49,11 +49,12 @@ function Plans({ assessment, table: { layouts, options } }: { assessment: Assess
 /** Two options side by side with lines to fill in, for one or two sheets of paper. */
 export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps) {
   const table = kitchenTable(assessment);
-  const { today } = ownerPage(assessment);
-  const book = new OriginBook([...today.statements.slice(0, 1), ...kitchenStatements(table)]);
+  const { stops, today } = ownerPage(assessment);
+  const book = new OriginBook([...stops, ...today.statements.slice(0, 1), ...kitchenStatements(table)]);
   return (
     <Sheet assessment={assessment} setting={setting} page="kitchen">
       <h1 class="quiet">To talk over at the table: {assessment.label}</h1>
+      <Stops statements={stops} book={book} />
       <p class="headline">
         <Said statement={today.statements[0]} book={book} />
       </p>

@@ -14,7 +14,7 @@ import { BeforeAfter } from '../parts/before-after.tsx';
 import { Photos } from '../parts/photos.tsx';
 import { Sections } from '../parts/sections.tsx';
 import { Sheet } from '../parts/sheet.tsx';
-import { Origins, Said, SaidTogether } from '../parts/statement.tsx';
+import { Origins, Said, SaidTogether, Stops } from '../parts/statement.tsx';
 
 export interface OwnerPageProps {
   assessment: Assessment;
@@ -167,6 +167,7 @@ export function OwnerPage({ assessment, setting }: OwnerPageProps) {
   return (
     <Sheet assessment={assessment} setting={setting} page="owner">
       <h1 class="quiet">Your roof: {assessment.label}</h1>
+      <Stops statements={model.stops} book={book} />
       <p class="headline">
         <Said statement={first} book={book} />
       </p>

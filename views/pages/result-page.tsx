@@ -131,7 +131,7 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
   return (
     <Sheet assessment={assessment} setting={setting} page="result" extraCss={pair.css} places={pair.places}>
       <div class="answer">
-        <section class="say" aria-label="Answer">
+        <section class="say" aria-label="Answer" id="answer-stops">
           <h1 class="quiet">{assessment.label}</h1>
           {draftHref === null ? null : (
             <p class="draft-note">

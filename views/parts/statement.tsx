@@ -32,6 +32,20 @@ export function SaidTogether({ statements, book }: { statements: readonly OwnerS
   );
 }
 
+/** What people must know before anything else, each with its word. */
+export function Stops({ statements, book }: { statements: readonly OwnerStatement[]; book: OriginBook }) {
+  if (statements.length === 0) return null;
+  return (
+    <ul class="findings">
+      {statements.map((statement) => (
+        <li class="is-stop">
+          <b class="stop">Stop</b> <Said statement={statement} book={book} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 /** Every value behind the words, with its place on the answer page. */
 export function Origins({ book, links }: { book: OriginBook; links: PageLinks | null }) {
   return (

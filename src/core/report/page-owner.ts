@@ -6,6 +6,7 @@ import { type OpenThing, openThings } from './owner/open.ts';
 import { planStatements, scopeStatements } from './owner/plan.ts';
 import { isPlanned, keepsOldRoof, type Situation, situationOf } from './owner/situation.ts';
 import { type AnswerPlace, answerPlaces, type Because, type OwnerStatement, say, takerOf } from './owner/statement.ts';
+import { stopStatements } from './owner/stops.ts';
 import { todayStatements } from './owner/today.ts';
 import { extraStatements, woodStatements, workStatements } from './owner/work.ts';
 import type { Assessment } from './types.ts';
@@ -41,6 +42,8 @@ export interface OwnerFinding {
 }
 
 export interface OwnerPageModel {
+  /** What people must know before anything else; empty where nothing stops the job. */
+  stops: readonly OwnerStatement[];
   /** What is wrong, first. */
   today: OwnerSection;
   numbers: readonly OwnerNumber[];
@@ -96,6 +99,7 @@ export function ownerPage(assessment: Assessment): OwnerPageModel {
     { id: 'extra', title: 'What may cost extra', statements: extraStatements(situation) },
   ];
   return {
+    stops: stopStatements(situation),
     today: { id: 'today', title: 'What is wrong today', statements: todayStatements(situation) },
     numbers: ownerNumbers(situation),
     sections: all.filter(({ statements }) => statements.length > 0),
@@ -108,7 +112,16 @@ export function ownerPage(assessment: Assessment): OwnerPageModel {
 }
 
 /** Every statement of the page that stands on values, in the order of the page. */
-export const statementsOf = ({ today, numbers, sections, findings, open, more }: OwnerPageModel): OwnerStatement[] => [
+export const statementsOf = ({
+  stops,
+  today,
+  numbers,
+  sections,
+  findings,
+  open,
+  more,
+}: OwnerPageModel): OwnerStatement[] => [
+  ...stops,
   ...today.statements,
   ...numbers.flatMap((row) => [row.today, ...(row.next === null ? [] : [row.next])]),
   ...findings.map(({ statement }) => statement),

@@ -3,6 +3,7 @@ import type { Assessment } from '../types.ts';
 
 /** Places of the result page that a statement leads to: id of the heading and its words. */
 export const answerPlaces = {
+  'answer-stops': 'Answer',
   'answer-scope': 'What to do with the old roof',
   'answer-found': 'What was found',
   'answer-water': 'Standing water',
