@@ -223,7 +223,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
   const scope = scopeOf({ site, existing: old.report, chosen, ruleSet, budgets });
   const findings: Finding[] = [
     ...scope.findings,
-    ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet }),
+    ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet, search }),
     ...overflow.findings,
     ...statedSlopeFindings(roof),
     ...(chosen?.shutFindings ?? []),

@@ -85,6 +85,9 @@ export interface Pipe {
   topIn: number | null;
 }
 
+/** What burns below ends there: how high it must stand is in its listing, and a licensed trade alone changes it. */
+export const carriesFlueGas = ({ kind }: Pick<Pipe, 'kind'>): boolean => kind === 'flue' || kind === 'gas-vent';
+
 export interface Inflow {
   at: Point;
   kind: 'downspout' | 'valley';

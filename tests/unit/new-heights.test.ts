@@ -145,3 +145,43 @@ describe('a stated slope beside a measured rise', () => {
     if (!parsed.ok) expect(parsed.problems[0]).toMatchObject({ path: 'existing.planes[0]', code: 'missing' });
   });
 });
+
+describe('a flue or gas vent', () => {
+  const roof = (kind: string, topIn: number) => {
+    const parsed = parseRoofObject({
+      version: 1,
+      outline: [
+        [0, 0],
+        [20, 0],
+        [20, 20],
+        [0, 20],
+      ],
+      edges: [{ side: 0, kind: 'gutter', mayDrain: 'yes' }],
+      pipes: [{ at: [10, 10], kind, diameterIn: 4, topIn }],
+      existing: { surface: 'level', readOn: 'deck' },
+    });
+    if (!parsed.ok) throw new Error(parsed.problems.map(({ message }) => message).join('; '));
+    const rules = ruleSetFor('irc-2021', 'ipc-2021', parsed.roof.ruleSet.local);
+    if (!rules.ok) throw new Error('no rule set');
+    const assessment = assess(parsed.roof, rules.ruleSet);
+    const layout = assessment.layouts.find(({ id }) => id === assessment.chosenLayout)!;
+    const row = heightRows(layout).find(({ what }) => what.endsWith(' 1'))!;
+    return { assessment, row };
+  };
+
+  it('is never called high enough: its listed height is not known', () => {
+    const { assessment, row } = roof('gas-vent', 30);
+    expect(row.todo).toContain('listed height is not known');
+    expect(assessment.findings.find(({ id }) => id === 'flue-clearance')?.message).toContain('not known here');
+    expect(roof('plumbing', 30).row.todo).toBe('high enough');
+  });
+
+  it('is never lengthened as a plain pipe', () => {
+    const line = roof('flue', 6).assessment.materials.find(({ id }) => id.startsWith('raise-pipe'))!;
+    expect(line.orderUnit).toContain('licensed trade');
+    expect(line.basis).toContain('listed');
+    expect(roof('plumbing', 6).assessment.materials.find(({ id }) => id.startsWith('raise-pipe'))!.orderUnit).toContain(
+      'extension',
+    );
+  });
+});

@@ -1,7 +1,7 @@
 import { shingleRunUp } from '../../../reference/flashing.ts';
 import { safetyLimits } from '../../../reference/safety/limits.ts';
 import type { NailerPiece, NewHeights } from '../report/types.ts';
-import type { Edge } from '../roof.ts';
+import { carriesFlueGas, type Edge } from '../roof.ts';
 import { isHighEnough, parapetIn } from '../safety/edges.ts';
 import type { SafetyEdge } from '../safety/facts.ts';
 import type { SiteEdge } from '../site/edges.ts';
@@ -25,9 +25,9 @@ function raised(site: Site, limits: readonly Limit[], buildUp: BuildUp): NewHeig
       if (used.length === 0) return [];
       const neededIn = Math.max(...used) + limit.clearIn;
       const { id, where, kind, clearIn, heightIn: nowIn } = limit;
-      return [
-        { id, where, kind, clearIn, nowIn, neededIn, raiseIn: nowIn === null ? null : Math.max(0, neededIn - nowIn) },
-      ];
+      const raiseIn = nowIn === null ? null : Math.max(0, neededIn - nowIn);
+      const vents = site.roof.pipes.some((pipe, i) => id === `pipe-${i}` && carriesFlueGas(pipe));
+      return [{ id, where, kind, clearIn, nowIn, neededIn, raiseIn, vents }];
     });
 }
 

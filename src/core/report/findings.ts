@@ -1,11 +1,12 @@
 import { inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { Limit } from '../layout/limits.ts';
+import { carriesFlueGas } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
 import { outletPoint } from '../site/site.ts';
 import { finding } from './part-finding.ts';
-import type { ExistingReport, Finding, Layout, PondReport } from './types.ts';
+import type { ExistingReport, Finding, Layout, PondReport, SearchReport } from './types.ts';
 import { areaWords, depthWords } from './words.ts';
 
 interface Context {
@@ -15,6 +16,7 @@ interface Context {
   chosen: Layout | null;
   limits: readonly Limit[];
   ruleSet: RuleSet;
+  search: SearchReport;
 }
 
 function waterFindings({ existing, ruleSet }: Context): Finding[] {
@@ -135,28 +137,29 @@ function heightFindings({ limits, chosen }: Context): Finding[] {
 
 function gasPipes({ site, chosen, limits }: Context): Finding[] {
   return site.roof.pipes.flatMap((pipe, i) => {
-    if (pipe.kind !== 'flue' && pipe.kind !== 'gas-vent') return [];
+    if (!carriesFlueGas(pipe)) return [];
     const use = chosen?.budgets.find(({ id }) => id === `pipe-${i}`);
     const top = limits.find(({ id }) => id === `pipe-${i}`)?.heightIn ?? null;
     const buried = use !== undefined && top !== null && use.usedIn >= top;
     const where = `${pipe.kind.replace('-', ' ')} ${i + 1}`;
     const message = buried
       ? `The new roof would bury the ${where}: a licensed trade raises it before the boards are laid.`
-      : `Keep the listed clearance of the ${where} to foam and wood, and its height above the new roof; a licensed trade changes it.`;
+      : `Keep the listed clearance of the ${where} to foam and wood, and its height above the new roof: the listed height is not known here. A licensed trade looks at it before the boards are ordered, and changes it.`;
     return [finding({ id: buried ? 'flue-buried' : 'flue-clearance', level: buried ? 'stop' : 'fix', where, message })];
   });
 }
 
-function layoutFindings({ layouts, chosen, site, existing }: Context): Finding[] {
+function layoutFindings({ layouts, chosen, site, existing, search }: Context): Finding[] {
   const out: Finding[] = [];
   if (chosen === null && layouts.length > 0) {
-    const relax = layouts.find(({ rejected }) => rejected?.relax)?.rejected;
+    const stopped = layouts.find(({ rejected }) => rejected?.relax)?.rejected;
+    const least = search.relaxation;
     out.push(
       finding({
         id: 'nothing-fits',
         level: 'stop',
-        where: relax?.where ?? 'the section',
-        message: `No layout fits the heights and the rules. ${relax?.relax ?? ''}`.trim(),
+        where: least?.where ?? stopped?.where ?? 'the section',
+        message: `No layout fits the heights and the rules. ${least?.text ?? stopped?.relax ?? ''}`.trim(),
       }),
     );
   }

@@ -80,11 +80,23 @@ export interface HeightRow {
 
 const known = (valueIn: number | null): string => (valueIn === null ? 'not known' : inches(valueIn));
 
-function raisedRow({ where, kind, clearIn, nowIn, neededIn, raiseIn }: NewHeights['raised'][number]): HeightRow {
+function raisedRow({ where, kind, clearIn, nowIn, neededIn, raiseIn, vents }: NewHeights['raised'][number]): HeightRow {
   const who = kind === 'pipe' ? ', by a licensed trade' : '';
-  const rise = raiseIn === null ? 'measure it' : raiseIn > 1 / 32 ? `raise it ${inches(raiseIn)}${who}` : 'high enough';
+  const rise =
+    raiseIn === null
+      ? 'measure it'
+      : raiseIn > 1 / 32
+        ? `raise it ${inches(raiseIn)}${who}`
+        : vents
+          ? 'high enough for the flashing'
+          : 'high enough';
   const clear = clearIn > 0 ? `, ${inches(clearIn)} of it clear` : '';
-  return { what: where, now: known(nowIn), after: `${inches(neededIn)}${clear}`, todo: rise };
+  return {
+    what: where,
+    now: known(nowIn),
+    after: `${inches(neededIn)}${clear}`,
+    todo: vents ? `${rise}; its listed height is not known: a licensed trade looks` : rise,
+  };
 }
 
 function parapetRow({ where, nowIn, newIn, guardNow, guardNew, guardIn }: NewHeights['parapets'][number]): HeightRow {

@@ -4,6 +4,7 @@ import { basePlates, pipeBoot, terminationBar, tieIn, underlayRoll } from '../..
 import { feetInches, inches, plainNumber } from '../../units/print.ts';
 import { perimeterFt } from '../geometry/vector.ts';
 import type { MaterialLine } from '../report/types.ts';
+import { carriesFlueGas } from '../roof.ts';
 import { packed } from './attachment.ts';
 import { inLine } from './edges.ts';
 import type { EdgeRun, Job } from './job.ts';
@@ -120,7 +121,7 @@ function tieInLines(run: EdgeRun): LineDraft[] {
 function pipeLines(job: Job): LineDraft[] {
   const { pipes } = job.site.roof;
   if (pipes.length === 0 || job.family === null) return [];
-  const hot = pipes.filter(({ kind }) => kind === 'flue' || kind === 'gas-vent').length;
+  const hot = pipes.filter(carriesFlueGas).length;
   const cold = pipes.length - hot;
   const sizes = pipes.map(
     ({ kind, diameterIn }) =>
@@ -183,6 +184,7 @@ function raiseLines(job: Job): LineDraft[] {
   return short.map(({ id, where, usedIn, leftIn }) => {
     const riseIn = whole(-leftIn * 4) / 4;
     const curb = site.roof.curbs.find((one) => `curb-${one.id}` === id);
+    const vents = site.roof.pipes.some((pipe, i) => `pipe-${i}` === id && carriesFlueGas(pipe));
     const courses = whole(riseIn / nailerStock.courseIn);
     const ft = curb === undefined ? 0 : perimeterFt(curb.outline) * courses;
     const why = `new boards, cover board and any fill under them take ${inches(usedIn)} there, ${flashingIn(job)} in of flashing must stand above them, ${inches(-leftIn)} are missing`;
@@ -193,10 +195,10 @@ function raiseLines(job: Job): LineDraft[] {
       quantity: riseIn,
       unit: 'in',
       order: curb === undefined ? 1 : ft,
-      orderUnit: curb === undefined ? 'pipe extension' : 'ft of 2x lumber',
+      orderUnit: curb !== undefined ? 'ft of 2x lumber' : vents ? 'visit of a licensed trade' : 'pipe extension',
       basis:
         curb === undefined
-          ? `${why}; extend with the pipe's own fittings`
+          ? `${why}; ${vents ? 'a licensed trade brings it to its listed height with listed parts, and looks today whether it stands too low as it is' : "extend with the pipe's own fittings"}`
           : `${why}; ${counted(courses, 'course')} of 1-1/2 in round ${feetInches(perimeterFt(curb.outline))}`,
       row: leastFlashing,
     };

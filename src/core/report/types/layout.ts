@@ -65,6 +65,8 @@ export interface NewHeights {
     nowIn: number | null;
     neededIn: number;
     raiseIn: number | null;
+    /** A flue or gas vent: its listed height over the roof decides, not the flashing. */
+    vents?: boolean;
   }[];
   /** Parapets over the surface that is walked on, at their lowest, before and after; whether they are high enough to guard. */
   parapets: readonly {
