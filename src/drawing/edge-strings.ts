@@ -34,8 +34,7 @@ function sizeFor(text: string, lengthFt: number, letterFt: number): LetterSize |
 
 /** The kind of every edge along it, in words. Edges run counter-clockwise, the section on their left hand. */
 export function edgeWords(edges: readonly EdgeReport[], letterFt: number): Mark[] {
-  return edges.flatMap(({ id, from, to, label, lengthFt }) => {
-    const words = label.split(',')[0];
+  return edges.flatMap(({ id, from, to, what: words, lengthFt }) => {
     const short = words.split(' ')[0];
     const [text, size] = [words, short]
       .map((each) => [each, sizeFor(each, lengthFt - letterFt, letterFt)] as const)

@@ -42,6 +42,7 @@ const edges: EdgeReport[] = names.map(([kind, words, mayDrain], side) => ({
   from: outline[side],
   to: outline[(side + 1) % 4],
   kind,
+  what: words,
   label: `${words}, ${side % 2 === 0 ? '30′-0″' : '24′-0″'}`,
   lengthFt: side % 2 === 0 ? 30 : 24,
   mayDrain,

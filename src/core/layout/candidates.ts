@@ -1,6 +1,6 @@
-import { compassPoint, feetInches } from '../../units/print.ts';
+import { feetInches } from '../../units/print.ts';
 import type { Judgement } from '../drainage/judge.ts';
-import { between, boxOf, direction, distanceFt, isInside, toSegment } from '../geometry/vector.ts';
+import { between, boxOf, distanceFt, isInside, toSegment } from '../geometry/vector.ts';
 import type { DrainOutlet, Outlet, Point, ScupperOutlet } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import { isOpenEdge } from '../site/offers.ts';
@@ -11,13 +11,6 @@ import type { LayoutPlan } from './plan.ts';
 const mostEdges = (site: Site): number =>
   site.roof.outlets.filter(({ role }) => role === 'primary').length >= 4 ? 1 : 3;
 const FAR_IN_FT = 3;
-
-/** An edge in words; where another is called the same, with the compass point that it faces. */
-function edgeWords(site: Site, edge: SiteEdge): string {
-  if (site.edges.filter(({ label }) => label === edge.label).length < 2) return edge.label;
-  const [dx, dy] = direction(edge.from, edge.to);
-  return `${edge.label} on the ${compassPoint((Math.atan2(dy, -dx) * 180) / Math.PI)} side`;
-}
 
 const name = (edge: SiteEdge): string => edge.label.split(',')[0];
 const asked = (edge: SiteEdge): string =>
@@ -72,15 +65,13 @@ function edgePlans(site: Site, open: readonly SiteEdge[]): LayoutPlan[] {
     .slice(0, mostEdges(site))
     .map((edge) => ({
       id: `open-${edge.id}`,
-      title: `The ${edgeWords(site, edge)} opened to a new gutter as well`,
+      title: `The ${edge.label} opened to a new gutter as well`,
       why: `Shorter ways for the water and less board, for a new gutter and its downspouts.${asked(edge)}`,
       outlets: working(site),
       edges: [...open, edge],
       newEdges: new Set([edge.id]),
       barred:
-        edge.edge.mayDrain === 'no'
-          ? `The ${edgeWords(site, edge)} may not drain (a neighbour, a walk or a door below).`
-          : null,
+        edge.edge.mayDrain === 'no' ? `The ${edge.label} may not drain (a neighbour, a walk or a door below).` : null,
     }));
 }
 
@@ -108,15 +99,13 @@ function scupperPlans(site: Site, open: readonly SiteEdge[], low: Point): Layout
       };
       return {
         id: `scupper-${edge.id}`,
-        title: `A new scupper in the ${edgeWords(site, edge)}, ${feetInches(alongFt)} along`,
+        title: `A new scupper in the ${edge.label}, ${feetInches(alongFt)} along`,
         why: `A second way out near the low spot, without a pipe through the rooms.${asked(edge)}`,
         outlets: [...working(site), scupper],
         edges: open,
         newEdges: new Set<string>(),
         barred:
-          edge.edge.mayDrain === 'no'
-            ? `The ${edgeWords(site, edge)} may not drain (a neighbour, a walk or a door below).`
-            : null,
+          edge.edge.mayDrain === 'no' ? `The ${edge.label} may not drain (a neighbour, a walk or a door below).` : null,
       };
     });
 }

@@ -32,9 +32,9 @@ export function planReport(site: Site, ruleSet: RuleSet): PlanReport {
   return {
     outline: roof.outline,
     edges: site.edges.map((each) => {
-      const { id, edge, from, to, label, lengthFt } = each;
+      const { id, edge, from, to, what, label, lengthFt } = each;
       const { side, kind, mayDrain } = edge;
-      return { id, side, from, to, kind, label, lengthFt, mayDrain, sheds: sheds(each) };
+      return { id, side, from, to, kind, what, label, lengthFt, mayDrain, sheds: sheds(each) };
     }),
     curbs: roof.curbs.map(({ id, kind, outline, heightIn }) => ({ id, kind, outline, heightIn })),
     pipes: roof.pipes.map(({ at, kind, diameterIn }) => ({ at, kind, diameterIn })),

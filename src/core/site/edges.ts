@@ -1,5 +1,5 @@
-import { feetInches } from '../../units/print.ts';
-import { distanceFt, signedAreaSqFt, toSegment } from '../geometry/vector.ts';
+import { compassPoint, feetInches } from '../../units/print.ts';
+import { direction, distanceFt, signedAreaSqFt, toSegment } from '../geometry/vector.ts';
 import type { Assumption } from '../report/types.ts';
 import type { Edge, EdgeKind, Point, Ring, Roof } from '../roof.ts';
 
@@ -14,6 +14,9 @@ export interface SiteEdge {
   fromFt: number;
   toFt: number;
   lengthFt: number;
+  /** "parapet" */
+  what: string;
+  /** Its name on this roof and its length: "parapet on the N side, 20'-0"". */
   label: string;
 }
 
@@ -94,11 +97,31 @@ export function siteEdges(roof: Roof): { edges: SiteEdge[]; assumed: Assumption[
         fromFt: from,
         toFt: to,
         lengthFt: to - from,
-        label: `${words[edge.kind]}, ${feetInches(to - from)}`,
+        what: words[edge.kind],
+        label: '',
       });
     });
   });
-  return { edges, assumed };
+  return { edges: named(edges), assumed };
+}
+
+/** "N": where an edge looks as one stands on the roof, y being north. */
+function facing({ from, to }: SiteEdge): string {
+  const [dx, dy] = direction(from, to);
+  return compassPoint((Math.atan2(dy, -dx) * 180) / Math.PI);
+}
+
+/** Every edge with a name of its own: what it is; of several alike the side that it faces, then its number. */
+function named(edges: readonly SiteEdge[]): SiteEdge[] {
+  const kind = ({ what }: SiteEdge): string => what;
+  const faced = (edge: SiteEdge): string => `${kind(edge)} on the ${facing(edge)} side`;
+  const numbered = (edge: SiteEdge): string => `${faced(edge)} (${edge.id.replace('-', ' ')})`;
+  const alone = (edge: SiteEdge, name: (edge: SiteEdge) => string): boolean =>
+    edges.every((other) => other === edge || name(other) !== name(edge));
+  return edges.map((edge) => {
+    const name = [kind, faced].find((each) => alone(edge, each)) ?? numbered;
+    return { ...edge, label: `${name(edge)}, ${feetInches(edge.lengthFt)}` };
+  });
 }
 
 /** The stretch that a boundary point lies on; null for points on curbs. */

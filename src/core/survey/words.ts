@@ -20,7 +20,7 @@ interface TapeLine {
 /** Names of the sides by their edges: "gutter side", or "rake and wall" where a side has several. */
 function sideNames(outline: Ring, edges: readonly SiteEdge[]): string[] {
   const kinds = outline.map(() => new Set<string>());
-  for (const { edge, label } of edges) kinds[edge.side].add(label.split(',')[0]);
+  for (const { edge, what } of edges) kinds[edge.side].add(what);
   return kinds.map((names) => [...names].join(' and '));
 }
 

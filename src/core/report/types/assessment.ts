@@ -26,7 +26,9 @@ export interface EdgeReport {
   from: Point;
   to: Point;
   kind: string;
-  /** "gutter side, 30'-0"" */
+  /** "gutter side" */
+  what: string;
+  /** Its name on this roof and its length: "gutter side, 30'-0""; of several alike with the side it faces. */
   label: string;
   lengthFt: number;
   mayDrain: 'yes' | 'no' | 'unknown';
