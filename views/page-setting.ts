@@ -32,6 +32,8 @@ export interface PageSetting {
   style: { href: string } | { text: string };
   /** Date as somebody typed it; null leaves a blank to fill in. */
   dateText: string | null;
+  /** Where an edit waits that cannot be read yet; the page is then made from the last file that could be read. */
+  draftHref?: string | null;
 }
 
 export function roofLinks(id: string): PageLinks {

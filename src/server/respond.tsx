@@ -3,6 +3,7 @@ import type { Child } from 'hono/jsx';
 import type { HtmlEscapedString } from 'hono/utils/html';
 import { DeskPage, type DeskPageProps } from '../../views/forms/desk-page.tsx';
 import { type PageLinks, type PageSetting, roofLinks } from '../../views/page-setting.ts';
+import type { SavedRoof } from '../store/store.ts';
 
 export type Markup = HtmlEscapedString | Promise<HtmlEscapedString>;
 
@@ -44,6 +45,12 @@ export const settingOf = (links: PageLinks | null): PageSetting => ({
   links,
   style: { href: '/assets/style.css' },
   dateText: null,
+});
+
+/** What the papers of a saved roof need: they are made from its last readable file, also while an edit waits. */
+export const settingOfRoof = ({ id, draft }: SavedRoof): PageSetting => ({
+  ...settingOf(linksOfRoof(id)),
+  draftHref: draft === null ? null : `/roofs/${encodeURIComponent(id)}/edit/text`,
 });
 
 /** A page for entering or choosing something; `roof` is the id of the roof in hand. */

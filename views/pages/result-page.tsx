@@ -41,8 +41,6 @@ export interface ResultPageProps {
   setting: PageSetting;
   /** Layout to draw; the chosen one where none is asked for. */
   layoutId?: string | null;
-  /** Where an edit waits that cannot be read yet; the answer is then for the last readable file. */
-  draftHref?: string | null;
 }
 
 /** Sections of the page in their order. */
@@ -120,7 +118,7 @@ function LayoutWords({ layout, book }: { layout: Layout; book: SourceBook }) {
 }
 
 /** The answer for one roof: one sentence, the plan always in sight, then why, then the tables. */
-export function ResultPage({ assessment, setting, layoutId = null, draftHref = null }: ResultPageProps) {
+export function ResultPage({ assessment, setting, layoutId = null }: ResultPageProps) {
   const { existing, findings } = assessment;
   const layout = shownLayout(assessment, layoutId);
   const book = new SourceBook(assessment, layout);
@@ -133,12 +131,6 @@ export function ResultPage({ assessment, setting, layoutId = null, draftHref = n
       <div class="answer">
         <section class="say" aria-label="Answer" id="answer-stops">
           <h1 class="quiet">{assessment.label}</h1>
-          {draftHref === null ? null : (
-            <p class="draft-note">
-              An edit waits that cannot be read yet; this answer is for the last file that could be read.{' '}
-              <a href={draftHref}>Put the edit right</a>
-            </p>
-          )}
           <p class="headline">{assessment.headline}</p>
           {assessment.relax === null ? null : (
             <p>

@@ -90,7 +90,7 @@ const NONE: ReadonlySet<string> = new Set();
 
 /** A page of one roof, on screen and on paper. */
 export function Sheet({ assessment, setting, page, extraCss, places = NONE, children }: SheetProps) {
-  const { links } = setting;
+  const { links, draftHref = null } = setting;
   return (
     <Shell
       title={`${assessment.label}: ${names[page].toLowerCase()}`}
@@ -100,6 +100,12 @@ export function Sheet({ assessment, setting, page, extraCss, places = NONE, chil
       navigation={links === null ? null : <Navigation links={links} here={page} />}
       foot={<TitleBlock assessment={assessment} setting={setting} page={page} />}
     >
+      {draftHref === null ? null : (
+        <p class="draft-note" role="note">
+          An edit waits that cannot be read yet. What you see here is made from the last file that could be read.{' '}
+          <a href={draftHref}>Put the edit right</a>
+        </p>
+      )}
       <Places.Provider value={places}>{children}</Places.Provider>
     </Shell>
   );

@@ -6,7 +6,7 @@ import type { SavedRoof } from '../../store/store.ts';
 import type { Answer } from '../answers.ts';
 import { asBuiltForm, heightField, readHeights } from '../as-built-form.ts';
 import { NotThere, postedBy, roofOf, type Shop } from '../context.ts';
-import { linksOfRoof, respond, settingOf } from '../respond.tsx';
+import { respond, settingOfRoof } from '../respond.tsx';
 import { answerOf } from './answer-of.ts';
 
 type Typed = Readonly<Record<string, string>>;
@@ -19,7 +19,7 @@ function layoutToLay({ assessment }: Answer): Layout | null {
 
 function crewSheet(roof: SavedRoof, answer: Answer, layout: Layout | null, typed: Typed | null) {
   const form = layout === null || typed === null ? null : asBuiltForm(answer, layout, typed);
-  const setting = settingOf(linksOfRoof(roof.id));
+  const setting = settingOfRoof(roof);
   return {
     ok: form === null || form.problems.length === 0,
     page: () => <CrewSheetPage assessment={answer.assessment} setting={setting} asBuilt={form} />,

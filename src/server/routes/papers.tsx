@@ -18,7 +18,7 @@ import { cutsThrough } from '../../drawing/section-profile.ts';
 import { printSvg } from '../../drawing/svg.ts';
 import { waterMap } from '../../drawing/water-map.ts';
 import { NotThere, roofOf, type Shop } from '../context.ts';
-import { linksOfRoof, respond, settingOf } from '../respond.tsx';
+import { respond, settingOfRoof } from '../respond.tsx';
 import { answerForPage, answerOf } from './answer-of.ts';
 
 const papers = {
@@ -46,18 +46,16 @@ export function paperRoutes(app: Hono, shop: Shop): void {
   app.get('/roofs/:id', (c) => {
     const roof = roofOf(shop, c);
     const { assessment } = answerForPage(shop, c, roof);
-    const setting = settingOf(linksOfRoof(roof.id));
+    const setting = settingOfRoof(roof);
     const layoutId = c.req.query('layout') ?? null;
-    const draftHref = roof.draft === null ? null : `/roofs/${roof.id}/edit/text`;
-    const props = { assessment, setting, layoutId, draftHref };
-    return respond(c, { page: () => <ResultPage {...props} /> });
+    return respond(c, { page: () => <ResultPage assessment={assessment} setting={setting} layoutId={layoutId} /> });
   });
 
   for (const [name, Paper] of Object.entries(papers)) {
     app.get(`/roofs/:id/${name}`, (c) => {
       const roof = roofOf(shop, c);
       const { assessment } = answerForPage(shop, c, roof);
-      return respond(c, { page: () => <Paper assessment={assessment} setting={settingOf(linksOfRoof(roof.id))} /> });
+      return respond(c, { page: () => <Paper assessment={assessment} setting={settingOfRoof(roof)} /> });
     });
   }
 

@@ -22,7 +22,7 @@ import {
 import { applySection, fileText } from '../forms/apply.ts';
 import { applyMarks, aroundMarks, marksView } from '../forms/marks.ts';
 import { sectionView } from '../forms/section-view.ts';
-import { desk, goTo, linksOfRoof, respond, settingOf } from '../respond.tsx';
+import { desk, goTo, respond, settingOfRoof } from '../respond.tsx';
 import { answerForPage, unreadable } from './answer-of.ts';
 
 function lastReadable({ text }: SavedRoof): ReadyRoof {
@@ -73,7 +73,7 @@ export function surveyRoutes(app: Hono, shop: Shop): void {
   app.get('/roofs/:id/survey', (c) => {
     const roof = roofOf(shop, c);
     const { assessment, ready } = answerForPage(shop, c, roof);
-    const setting = settingOf(linksOfRoof(roof.id));
+    const setting = settingOfRoof(roof);
     const survey = surveyOf(ready.roof);
     return respond(c, { page: () => <SurveySheetPage assessment={assessment} survey={survey} setting={setting} /> });
   });
