@@ -9,6 +9,7 @@ import { type EnergyTarget, energyTarget } from './layout/energy-target.ts';
 import { flatBoards, keepsItsSlope } from './layout/flat-boards.ts';
 import { limitsOf } from './layout/limits.ts';
 import { openPartFindings } from './layout/open-parts.ts';
+import { relaxationOf } from './layout/relax.ts';
 import { finish, layoutsOf, searchLayouts } from './layout/search.ts';
 import { compareMembranes } from './membrane/compare.ts';
 import { whyNotTheSame } from './membrane/why-not-same.ts';
@@ -281,10 +282,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     alternatives: alternativesFor({ site, existing: old.report, layouts, chosen, limits }),
     scope: scope.report,
     relax:
-      damp.report.moisture.relax[0]?.text ??
-      (chosen === null
-        ? (search.relaxation?.text ?? layouts.find(({ rejected }) => rejected?.relax)?.rejected?.relax ?? null)
-        : null),
+      damp.report.moisture.relax[0]?.text ?? (chosen === null ? (relaxationOf(search, layouts)?.text ?? null) : null),
     membranes: membranes.reports,
     chosenMembrane: membranes.chosen,
     membraneWeighing: membranes.weighing,

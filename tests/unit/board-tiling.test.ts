@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { buildSection } from '../../src/core/geometry/section.ts';
 import { signedAreaSqFt } from '../../src/core/geometry/vector.ts';
 import { layersOf } from '../../src/core/layout/bands.ts';
-import { boardRejection, startsForTiling } from '../../src/core/layout/boards.ts';
+import { boardRejection } from '../../src/core/layout/board-rejection.ts';
+import { startsForTiling } from '../../src/core/layout/boards.ts';
 import { type Catalogue, catalogueOf, tradeCatalogue } from '../../src/core/layout/catalogue.ts';
 import { isTooSmall } from '../../src/core/layout/pieces.ts';
 import { boardsSaved } from '../../src/core/layout/reuse.ts';
@@ -137,7 +138,9 @@ describe('planes that the supplier does not make', () => {
     const { pieces, work } = tiled(rectangle(16, 16), [drain([8, 8], fourWay(0.3))]);
     expect(pieces).toEqual([]);
     expect(work.unmade).toEqual([expect.objectContaining({ cause: 'slope', areaSqFt: expect.closeTo(256, 6) })]);
-    expect(boardRejection(work)?.why).toContain('256 sq ft would need boards of');
+    const rejection = boardRejection(work, tradeCatalogue);
+    expect(rejection?.why).toContain('256 sq ft would need boards of');
+    expect(rejection?.relax).toMatch(/^The list has tapered boards of .*1\/4 in per ft.*: add boards of/);
   });
 
   test('thinner than the thinnest edge', () => {
@@ -157,7 +160,7 @@ describe('planes that the supplier does not make', () => {
     expect(
       tiled(rectangle(40, 40), [drain([20, 20], fourWay(0.25))], thirds).work.unmade.map(({ cause }) => cause),
     ).toContain('no-fill');
-    expect(boardRejection(tiled(rectangle(16, 16), bay).work)).toBeNull();
+    expect(boardRejection(tiled(rectangle(16, 16), bay).work, tradeCatalogue)).toBeNull();
   });
 
   test('three boards of a supplier on 3 in of fill', () => {

@@ -88,6 +88,10 @@ describe('sumps of layouts', () => {
     expect(sumpSentence(fourWayOf({ boards: { sumpFt: 0 } }))).toContain('none are wanted');
     expect(fourWayOf({ insulation: { baseIn: 2 }, boards: { sumpFt: 0 } }).sumps).toEqual([]);
     expect(fourWayOf({ insulation: { baseIn: 0.5 } }).sumps).toEqual([]);
+    // 3 in at the drain, sunk by 1/4 over 1 ft, on boards that start at 1/2: 2 1/4 in of flat would be left.
+    const odd = fourWayOf({ insulation: { baseIn: 2.5 }, boards: { sumpFt: 2 } });
+    expect(odd.sumps).toEqual([]);
+    expect(sumpSentence(odd)).toContain('no flat boards of the list make the 2 1/4″ that would be left');
   });
 
   it('boards of a sump are in the order, on what is left of the base, and cover its planes once', () => {

@@ -1,6 +1,4 @@
-import { area, slopeInWords } from '../../units/print.ts';
 import type { Plane } from '../geometry/plane.ts';
-import type { BoardWork, Rejection } from '../report/types.ts';
 import type { Point } from '../roof.ts';
 import type { Sump } from '../taper/sump.ts';
 import type { Built } from './build.ts';
@@ -41,21 +39,5 @@ function underSumps(sumps: readonly Sump[], catalogue: Catalogue, baseIn: number
     const sump = byOutlet.get(outlet);
     if (sump === undefined || Math.abs(Math.hypot(gx, gy) - sump.riseInPerFt) > 1e-6) return baseIn;
     return flatUnderSump(catalogue, sump.riseInPerFt, sump.levelIn, baseIn) ?? baseIn;
-  };
-}
-
-/** Less than this is trimmed in place. */
-const SCRAP_SQ_FT = 0.1;
-
-/** The largest plane that the supplier's boards do not make; null when all can be made. */
-export function boardRejection({ unmade }: Pick<BoardWork, 'unmade'>): Rejection | null {
-  const [worst] = unmade.filter(({ areaSqFt }) => areaSqFt > SCRAP_SQ_FT).sort((a, b) => b.areaSqFt - a.areaSqFt);
-  if (worst === undefined) return null;
-  return {
-    where: 'the boards',
-    neededIn: null,
-    availableIn: null,
-    why: `${area(worst.areaSqFt)} would need boards of ${slopeInWords(worst.slopeInPerFt)}: ${worst.why}`,
-    relax: 'Add the boards that the supplier can make to the list of boards, or take another layout.',
   };
 }

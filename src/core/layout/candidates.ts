@@ -5,7 +5,7 @@ import type { DrainOutlet, Outlet, Point, ScupperOutlet } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import { outletPoint, type Site } from '../site/site.ts';
-import type { LayoutPlan } from './plan.ts';
+import type { Barred, LayoutPlan } from './plan.ts';
 
 /** How many edges of each sort are tried, the likeliest first; a roof with many outlets has less to gain from one more. */
 const mostEdges = (site: Site): number =>
@@ -18,7 +18,19 @@ const asked = (edge: SiteEdge): string =>
 
 const working = (site: Site): Outlet[] => site.roof.outlets.filter((outlet) => outlet.working);
 
-const NO_ROUTE = 'The deck is the ceiling of the room below, and no route for the leader of an inside drain is marked.';
+const NO_ROUTE: Barred = {
+  why: 'The deck is the ceiling of the room below, and no route for the leader of an inside drain is marked.',
+  relax: 'Find a way down for the pipe of a drain with a plumber (a closet, a chase, along a wall) and mark it.',
+};
+
+/** An edge over which no water may leave. */
+const shutEdge = (edge: SiteEdge): Barred | null =>
+  edge.edge.mayDrain === 'no'
+    ? {
+        why: `The ${edge.label} may not drain (a neighbour, a walk or a door below).`,
+        relax: `Ask whether water may leave over the ${edge.label} after all, to a gutter and a leader that take it away.`,
+      }
+    : null;
 
 /** Under an exposed deck the leader of a new drain would be seen: it takes a marked route. */
 const lacksRoute = ({ given }: Site, { leaderRoute }: DrainOutlet): boolean =>
@@ -70,8 +82,7 @@ function edgePlans(site: Site, open: readonly SiteEdge[]): LayoutPlan[] {
       outlets: working(site),
       edges: [...open, edge],
       newEdges: new Set([edge.id]),
-      barred:
-        edge.edge.mayDrain === 'no' ? `The ${edge.label} may not drain (a neighbour, a walk or a door below).` : null,
+      barred: shutEdge(edge),
     }));
 }
 
@@ -104,8 +115,7 @@ function scupperPlans(site: Site, open: readonly SiteEdge[], low: Point): Layout
         outlets: [...working(site), scupper],
         edges: open,
         newEdges: new Set<string>(),
-        barred:
-          edge.edge.mayDrain === 'no' ? `The ${edge.label} may not drain (a neighbour, a walk or a door below).` : null,
+        barred: shutEdge(edge),
       };
     });
 }

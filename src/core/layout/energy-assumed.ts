@@ -1,4 +1,5 @@
 import { sourceNote } from '../finding.ts';
+import { taperRuleNames } from '../kind-names.ts';
 import type { Assumption } from '../report/types.ts';
 import type { Roof } from '../roof.ts';
 import { USUAL_TAPER_RULE } from './energy.ts';
@@ -26,7 +27,7 @@ export function energyAssumed(roof: Roof, energy: EnergyTarget): Assumption[] {
   if (roof.ruleSet.local.taperRule === null && energy.r !== null)
     out.push({
       path: 'ruleSet.local.taperRule',
-      value: USUAL_TAPER_RULE,
+      value: taperRuleNames[USUAL_TAPER_RULE],
       because:
         'the reading of the energy code for tapered insulation was not named: the U is averaged over the area, the other reading is shown beside it',
       findOut: 'ask the building office: the full R where the taper has risen 1 in, or the U averaged over the area',

@@ -8,6 +8,12 @@ import type { TaperOutlet } from '../taper/sources.ts';
 import { catalogueOf, lowEdgeIn } from './catalogue.ts';
 import { fourWayShape, type TaperShape } from './shape.ts';
 
+/** Something that forbids a way out, and who or what could lift it. */
+export interface Barred {
+  why: string;
+  relax: string;
+}
+
 /** One idea for a taper, before it is built and judged. */
 export interface LayoutPlan {
   id: string;
@@ -19,8 +25,8 @@ export interface LayoutPlan {
   edges: readonly SiteEdge[];
   /** Ids of edges that are opened for it. */
   newEdges: ReadonlySet<string>;
-  /** Reason why it may not be built, known before any geometry. */
-  barred: string | null;
+  /** Why it may not be built, known before any geometry, and what would allow it. */
+  barred: Barred | null;
   /** Two ideas at once. */
   pair?: boolean;
   /** Form of the taper about its outlets; four-way where none is named. */

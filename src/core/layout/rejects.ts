@@ -1,6 +1,7 @@
 import { inches } from '../../units/print.ts';
 import type { SearchReport } from '../report/types.ts';
 import type { Limit } from './limits.ts';
+import type { Barred } from './plan.ts';
 import { fourWayShape } from './shape.ts';
 import type { Short, Sketch } from './sketch.ts';
 
@@ -11,8 +12,8 @@ interface Group {
   leastShortIn: number;
 }
 
-interface Barred {
-  why: string;
+interface BarredGroup {
+  barred: Barred;
   count: number;
   best: Sketch;
 }
@@ -20,17 +21,17 @@ interface Barred {
 /** Candidates that break a height, gathered by the height they break most. */
 export class Rejects {
   readonly #groups = new Map<string, Group>();
-  readonly #barred = new Map<string, Barred>();
+  readonly #barred = new Map<string, BarredGroup>();
 
   /** A candidate whose outlets may not be made, whatever its heights. */
-  bar(sketch: Sketch, why: string): void {
-    const group = this.#barred.get(why);
+  bar(sketch: Sketch, barred: Barred): void {
+    const group = this.#barred.get(barred.why);
     if (group === undefined) {
-      this.#barred.set(why, { why, count: 1, best: sketch });
+      this.#barred.set(barred.why, { barred, count: 1, best: sketch });
       return;
     }
     group.count++;
-    if (sketch.short === null && sketch.boardFt < group.best.boardFt) group.best = sketch;
+    if (isBetter(sketch, group.best)) group.best = sketch;
   }
 
   add(sketch: Sketch, [{ limit, byIn }]: readonly Short[]): void {
@@ -54,9 +55,10 @@ export class Rejects {
     );
     return {
       fitting,
-      barred: [...this.#barred.values()].map(({ why, count, best }) => ({
-        why,
+      barred: [...this.#barred.values()].map(({ barred, count, best }) => ({
+        ...barred,
         count,
+        fits: best.short === null,
         nearest: titleOf(best),
         boardFt: best.boardFt,
       })),
@@ -80,6 +82,10 @@ export class Rejects {
     };
   }
 }
+
+/** One that keeps the heights is better than any that does not; of two alike the one with the least board. */
+const isBetter = (a: Sketch, b: Sketch): boolean =>
+  (a.short === null) === (b.short === null) ? a.boardFt < b.boardFt : a.short === null;
 
 const titleOf = ({ plan, slopeInPerFt }: Sketch): string =>
   `${plan.title}, ${(plan.form?.shape ?? fourWayShape).title(slopeInPerFt)}`;

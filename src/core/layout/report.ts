@@ -11,7 +11,8 @@ import { areaReports, arrowsOf, creaseReports, flatReports, pondReport } from '.
 import type { RuleSet } from '../rule-set.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
-import { boardRejection, boardsOf } from './boards.ts';
+import { boardRejection } from './board-rejection.ts';
+import { boardsOf } from './boards.ts';
 import { boundOf } from './bound.ts';
 import { type Built, overBase } from './build.ts';
 import { catalogueOf } from './catalogue.ts';
@@ -97,8 +98,8 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
   const nailers = nailersOf(site, built, buildUp);
   const rejected: Rejection | null =
     plan.barred === null
-      ? (waterRejection(site, built) ?? heightRejection(uses) ?? boardRejection(boardWork))
-      : { where: plan.title, neededIn: null, availableIn: null, why: plan.barred, relax: null };
+      ? (waterRejection(site, built) ?? heightRejection(uses) ?? boardRejection(boardWork, catalogueOf(site.roof)))
+      : { where: plan.title, neededIn: null, availableIn: null, ...plan.barred };
   const ways = { outlets: plan.outlets, opened: plan.newEdges };
   const enclosed = open.length === 0 && rejected === null;
   const shut = blockedWater(site, judgement.mesh, ways, rated.ratings, enclosed, 'the finished roof');

@@ -1,4 +1,5 @@
 import { sumpRule } from '../../../reference/boards.ts';
+import { inches } from '../../units/print.ts';
 import type { Site } from '../site/site.ts';
 import type { TaperOutlet } from '../taper/sources.ts';
 import type { Sump } from '../taper/sump.ts';
@@ -15,25 +16,23 @@ function sumpSlope(site: Site, fieldInPerFt: number): number | null {
   return catalogueOf(site.roof).slopesInPerFt.find((slope) => slope >= least - SAME) ?? null;
 }
 
-/**
- * Flat stock [in] that is left under the boards of a sump: they start with their own low edge, or at nothing where that
- * would not fit. Null where no such boards or no such stock are made.
- */
+/** What could lie flat [in] under the boards of a sump: they start with their own low edge, or at nothing. */
+function roomsUnderIn(catalogue: Catalogue, riseInPerFt: number, levelIn: number, baseIn: number): number[] {
+  return [groundGroup(catalogue, riseInPerFt), upperGroup(catalogue, riseInPerFt)]
+    .flatMap((group) => (group === null ? [] : [levelIn - group.lowEdgesIn[0]]))
+    .filter((underIn) => underIn > -SAME && underIn < baseIn + SAME);
+}
+
+/** Flat stock [in] that is left under the boards of a sump; null where no such boards or no such stock are made. */
 export function flatUnderSump(
   catalogue: Catalogue,
   riseInPerFt: number,
   levelIn: number,
   baseIn: number,
 ): number | null {
-  const edges = [groundGroup(catalogue, riseInPerFt), upperGroup(catalogue, riseInPerFt)].flatMap((group) =>
-    group === null ? [] : [group.lowEdgesIn[0]],
-  );
-  for (const lowIn of edges) {
-    const underIn = levelIn - lowIn;
-    if (underIn > -SAME && underIn < baseIn + SAME && layersOf(catalogue, underIn) !== null)
-      return Math.max(0, underIn);
-  }
-  return null;
+  const rooms = roomsUnderIn(catalogue, riseInPerFt, levelIn, baseIn);
+  const made = rooms.find((underIn) => layersOf(catalogue, underIn) !== null);
+  return made === undefined ? null : Math.max(0, made);
 }
 
 /** Sumps, or why there are none. */
@@ -69,13 +68,18 @@ export function sumpsFor(
   const leastIn = asked === null ? sumpRule.leastAtDrainIn : 0;
   const drains = new Set(plan.outlets.filter(({ kind }) => kind === 'drain').map(({ id }) => id));
   const turnDeg = axisDeg(site) + (plan.form?.turnDeg ?? 0);
-  const sumps = starts.flatMap((start): Sump[] => {
-    if (start.kind !== 'point' || !drains.has(start.id)) return [];
+  const about = starts.filter(({ id, kind }) => kind === 'point' && drains.has(id));
+  const sumps = about.flatMap((start): Sump[] => {
     const levelIn = start.levelIn - dropIn;
-    if (levelIn < leastIn - SAME || flatUnderSump(catalogue, riseInPerFt, levelIn, baseIn) === null) return [];
+    if (start.kind !== 'point' || levelIn < leastIn - SAME) return [];
+    if (flatUnderSump(catalogue, riseInPerFt, levelIn, baseIn) === null) return [];
     return [{ outlet: start.id, at: start.at, levelIn, riseInPerFt, halfFt, turnDeg }];
   });
   if (sumps.length > 0) return { sumps, why: null };
+  const left = about.flatMap(({ levelIn }) => roomsUnderIn(catalogue, riseInPerFt, levelIn - dropIn, baseIn));
+  const deepEnough = about.some(({ levelIn }) => levelIn - dropIn > leastIn - SAME);
+  if (deepEnough && left.length > 0)
+    return none(`no flat boards of the list make the ${inches(left[0])} that would be left under one`);
   return none(
     asked === null
       ? `they would leave less than ${sumpRule.leastAtDrainIn} in of board at the drain`

@@ -112,10 +112,24 @@ const causeWords: Readonly<Record<Cause, string>> = {
 class Unmade {
   readonly list = new Map<string, UnmadePlane>();
 
-  add({ outlet, layer }: LayerPart, slopeInPerFt: number, areaSqFt: number, cause: Cause): void {
-    const key = `${outlet}|${layer}|${slopeInPerFt.toFixed(6)}|${cause}`;
+  add(
+    { outlet, layer }: LayerPart,
+    slopeInPerFt: number,
+    areaSqFt: number,
+    cause: Cause,
+    flatIn: number | null = null,
+  ): void {
+    const key = `${outlet}|${layer}|${slopeInPerFt.toFixed(6)}|${cause}|${flatIn?.toFixed(4)}`;
     const before = this.list.get(key)?.areaSqFt ?? 0;
-    this.list.set(key, { outlet, layer, slopeInPerFt, areaSqFt: before + areaSqFt, cause, why: causeWords[cause] });
+    this.list.set(key, {
+      outlet,
+      layer,
+      slopeInPerFt,
+      areaSqFt: before + areaSqFt,
+      cause,
+      flatIn,
+      why: causeWords[cause],
+    });
   }
 }
 
@@ -149,8 +163,9 @@ function tileParts(
           continue;
         }
       }
-      if (layersOf(catalogue, banded.band.fillIn) === null || layersOf(catalogue, flatIn) === null) {
-        unmade.add(part, steep, signedAreaSqFt(banded.ring), 'no-fill');
+      const missingIn = [flatIn, banded.band.fillIn].find((one) => layersOf(catalogue, one) === null);
+      if (missingIn !== undefined) {
+        unmade.add(part, steep, signedAreaSqFt(banded.ring), 'no-fill', missingIn);
         continue;
       }
       for (const { index, ring } of sliced(banded.ring, place, group.widthFt))

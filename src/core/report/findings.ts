@@ -1,6 +1,7 @@
 import { inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { Limit } from '../layout/limits.ts';
+import { relaxationOf } from '../layout/relax.ts';
 import { carriesFlueGas } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
@@ -152,14 +153,13 @@ function gasPipes({ site, chosen, limits }: Context): Finding[] {
 function layoutFindings({ layouts, chosen, site, existing, search }: Context): Finding[] {
   const out: Finding[] = [];
   if (chosen === null && layouts.length > 0) {
-    const stopped = layouts.find(({ rejected }) => rejected?.relax)?.rejected;
-    const least = search.relaxation;
+    const least = relaxationOf(search, layouts);
     out.push(
       finding({
         id: 'nothing-fits',
         level: 'stop',
-        where: least?.where ?? stopped?.where ?? 'the section',
-        message: `No layout fits the heights and the rules. ${least?.text ?? stopped?.relax ?? ''}`.trim(),
+        where: least?.where ?? 'the section',
+        message: `No layout fits the heights and the rules. ${least?.text ?? ''}`.trim(),
       }),
     );
   }

@@ -17,8 +17,8 @@ export function searchLines({ tried, complete, fitting, barred, rejected, relaxa
         `${many(count, 'combination')} come${count === 1 ? 's' : ''} up too high at ${where}. The nearest is ${shortBy(leastShortIn)} short: ${nearest}.`,
     ),
     ...barred.map(
-      ({ count, why, nearest, boardFt }) =>
-        `${many(count, 'combination')} left out: ${why} Lifting that would buy at best ${boardFeet(boardFt)}: ${nearest}.`,
+      ({ count, why, fits, nearest, boardFt }) =>
+        `${many(count, 'combination')} left out: ${why} ${fits ? `Lifting that would buy at best ${boardFeet(boardFt)}: ${nearest}.` : 'None of them keeps the heights.'}`,
     ),
     ...(relaxation === null ? [] : [`What has to give least: ${relaxation.text}`]),
   ];

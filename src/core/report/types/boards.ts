@@ -104,6 +104,8 @@ export interface UnmadePlane {
   slopeInPerFt: number;
   areaSqFt: number;
   cause: 'slope' | 'too-thin' | 'no-strip' | 'no-fill';
+  /** Flat layers under it that no boards make; null where those are not the cause. */
+  flatIn: number | null;
   why: string;
 }
 

@@ -246,8 +246,16 @@ export interface SearchReport {
   complete: boolean;
   /** Candidates that keep every hard height. */
   fitting: number;
-  /** Those whose outlets may not be made, by the reason, with the least boards that lifting it would buy. */
-  barred: readonly { why: string; count: number; nearest: string; boardFt: number }[];
+  /** Those whose outlets may not be made, by the reason: what would lift it, and the least boards that would buy. */
+  barred: readonly {
+    why: string;
+    relax: string;
+    count: number;
+    /** Whether the nearest of them keeps every hard height. */
+    fits: boolean;
+    nearest: string;
+    boardFt: number;
+  }[];
   /** Those that do not, by the height they break most. */
   rejected: readonly { limit: string; where: string; count: number; leastShortIn: number; nearest: string }[];
   /** Where nothing fits: the least that has to give, and what it opens. */
