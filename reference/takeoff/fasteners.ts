@@ -93,7 +93,7 @@ export const deckHolds = [
     throughPanel: false,
     pullTest: true,
     source: 'practice',
-    at: 'boards adhered to cement-fiber planks',
+    at: 'boards adhered to cement fiber planks',
     grade: 'practice',
   },
   {

@@ -1,10 +1,7 @@
 import { type FindingKind, findingKinds as findingRows } from '../../reference/findings.ts';
 import type {
-  Below,
   BelowInsulationKind,
-  CoveringKind,
   Curb,
-  DeckKind,
   EdgeKind,
   FoundBy,
   Gutter,
@@ -14,9 +11,16 @@ import type {
   PipeKind,
   ReadingSense,
   StrainerKind,
-  TaperRuleId,
   VentKind,
 } from '../core/roof.ts';
+
+/** What the core names too has its name there. */
+export {
+  belowNames as belowKinds,
+  coveringNames as coveringKinds,
+  deckNames as deckKinds,
+  taperRuleNames as taperRules,
+} from '../core/kind-names.ts';
 
 /** Every word that a roof file may hold as a choice, with what it means; forms take their labels from here. */
 type Words<T extends string> = Readonly<Record<T, string>>;
@@ -75,11 +79,6 @@ export const strainers: Words<StrainerKind> = {
   none: 'none, the pipe is open',
 };
 
-export const taperRules: Words<TaperRuleId> = {
-  'one-inch': 'the full R where the taper has risen 1 in',
-  'average-u': 'the U averaged over the area',
-};
-
 export const statuses: Words<'existing' | 'proposed'> = {
   existing: 'there today',
   proposed: 'wished for',
@@ -91,41 +90,6 @@ export const gutterProfiles: Words<NonNullable<Gutter['profile']>> = {
   k: 'K style',
   'half-round': 'half round',
   box: 'box',
-};
-
-export const deckKinds: Words<DeckKind> = {
-  plywood: 'plywood',
-  osb: 'oriented strand board',
-  plank: 'plank',
-  'tongue-and-groove': 'tongue and groove boards',
-  steel: 'steel deck',
-  concrete: 'structural concrete',
-  gypsum: 'poured gypsum',
-  'cement-fiber': 'cement fiber plank',
-  'lightweight-concrete': 'lightweight insulating concrete',
-};
-
-export const coveringKinds: Words<CoveringKind> = {
-  'sbs-granule': 'granule-surfaced SBS modified bitumen',
-  app: 'APP modified bitumen',
-  'bur-gravel': 'built-up roof with gravel',
-  'bur-smooth': 'smooth built-up roof',
-  tpo: 'TPO',
-  pvc: 'PVC',
-  epdm: 'EPDM',
-  'roll-roofing': 'roll roofing',
-  coating: 'coating',
-  'spray-foam': 'spray foam',
-  metal: 'metal',
-  other: 'other',
-};
-
-export const belowKinds: Words<Below> = {
-  'living-exposed-deck': 'living space, the deck is the ceiling',
-  'living-ceiling': 'living space with a ceiling below the deck',
-  attic: 'attic',
-  unheated: 'unheated space',
-  outdoors: 'open air',
 };
 
 export const belowInsulationKinds: Words<BelowInsulationKind> = {

@@ -83,7 +83,7 @@ describe('C59: concrete deck, adhered PVC', () => {
 
   it('lists no screws through the concrete', () => {
     expect(has(list, /^(screw-|board-plates|seam-plates|sheet-nails)/)).toBe(false);
-    expect(line(list, 'board-adhesive').basis).toContain('the deck is concrete');
+    expect(line(list, 'board-adhesive').basis).toContain('the deck is structural concrete');
   });
 
   it('adheres the sheet', () => {

@@ -7,6 +7,7 @@ import {
 import { type MembraneVeto, membraneVetoes, type VetoCondition } from '../../../reference/membranes/vetoes.ts';
 import type { Cited } from '../../../reference/sources.ts';
 import { sourceNote } from '../finding.ts';
+import { deckNames } from '../kind-names.ts';
 import type { SourceNote } from '../report/types.ts';
 import { isCombustible } from '../safety/deck-fire.ts';
 import { figure } from '../safety/figure.ts';
@@ -30,7 +31,7 @@ const coolTable: readonly CoolRoofRule[] = coolRoofRules;
 /** What burns, or may burn, within reach of a flame, in words; null = nothing does. */
 export function woodInReach({ deck, eaveWood }: MembraneFacts): string | null {
   const burns = deck.combustible ?? isCombustible(deck.kind);
-  if (burns) return `The deck here is ${deck.kind ?? 'combustible'}.`;
+  if (burns) return `The deck here is ${deck.kind === null ? 'combustible' : deckNames[deck.kind]}.`;
   if (burns === null) return 'It is not known that the deck here cannot burn.';
   if (eaveWood) return 'There is wood at the eave, wall or curb.';
   return eaveWood === null ? 'Nobody has shown that eave, walls and curbs are free of wood.' : null;

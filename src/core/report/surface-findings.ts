@@ -5,6 +5,7 @@ import { readSag } from '../drainage/read-sag.ts';
 import { coveringClassOf, slopeMinimum } from '../drainage/slope-rule.ts';
 import { sourceNote } from '../finding.ts';
 import { centroid, distanceFt, signedAreaSqFt } from '../geometry/vector.ts';
+import { coveringNames } from '../kind-names.ts';
 import { liveLoadOf } from '../outlets/live-load.ts';
 import type { Curb, Point } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
@@ -179,9 +180,10 @@ function slopeFindings(site: Site, existing: ExistingReport, ruleSet: RuleSet): 
 }
 
 function coveringFindings(site: Site, existing: ExistingReport, ruleSet: RuleSet): Finding[] {
-  const covering = coveringClassOf(site.roof.covering.kind);
+  const { kind } = site.roof.covering;
+  const covering = coveringClassOf(kind);
   const face = existing.leastFaceSlopeInPerFt;
-  if (covering === null || face === null || site.roof.existing.surface.kind === 'unknown') return [];
+  if (kind === null || covering === null || face === null || site.roof.existing.surface.kind === 'unknown') return [];
   const { designInPerFt, printedPercent, source } = slopeMinimum(ruleSet, covering);
   const leastInPerFt = printedPercent === null ? designInPerFt : Math.min(designInPerFt, (printedPercent / 100) * 12);
   if (face >= leastInPerFt - 1e-9) return [];
@@ -190,7 +192,7 @@ function coveringFindings(site: Site, existing: ExistingReport, ruleSet: RuleSet
       id: 'covering-slope-limit',
       level: 'note',
       where: 'the old covering',
-      message: `The covering that lies there (${covering.replaceAll('-', ' ')}) is made for ${rounded(designInPerFt)} and more; here it lies at ${measuredSlope(existing, rounded)}.`,
+      message: `The covering that lies there (${coveringNames[kind]}) is made for ${rounded(designInPerFt)} and more; here it lies at ${measuredSlope(existing, rounded)}.`,
       value: measuredSlope(existing, rounded),
       limit: rounded(designInPerFt),
       source,

@@ -1,3 +1,4 @@
+import { belowNames, coveringNames, deckNames } from '../kind-names.ts';
 import type { Assumption } from '../report/types.ts';
 import type { Below, CoveringKind, DeckKind, Roof } from '../roof.ts';
 import { stringAssumptions, usualError } from './instruments.ts';
@@ -30,10 +31,11 @@ export function assume(roof: Roof): { given: Given; assumed: Assumption[] } {
     path: string,
     because: string,
     findOut: string | null = null,
-    unit = '',
+    words: string | ((otherwise: T) => string) = '',
   ): T {
     if (value !== null) return value;
-    assumed.push({ path, value: `${otherwise}${unit}`, because, findOut });
+    const said = typeof words === 'string' ? `${otherwise}${words}` : words(otherwise);
+    assumed.push({ path, value: said, because, findOut });
     return otherwise;
   }
   function readingErrorIn(): number {
@@ -72,8 +74,22 @@ export function assume(roof: Roof): { given: Given; assumed: Assumption[] } {
       'ask the building office how it reads valleys',
       ' in per ft',
     ),
-    strict: or(roof.slopeRule.strict, false, 'slopeRule.strict', 'valleys are graded apart from planes'),
-    deckKind: or(roof.deck.kind, 'plywood', 'deck.kind', 'the deck was not named', 'look from inside or lift an edge'),
+    strict: or(
+      roof.slopeRule.strict,
+      false,
+      'slopeRule.strict',
+      'valleys are graded apart from planes',
+      null,
+      (strict) => (strict ? 'valleys as steep as planes' : 'valleys may be flatter than planes'),
+    ),
+    deckKind: or(
+      roof.deck.kind,
+      'plywood',
+      'deck.kind',
+      'the deck was not named',
+      'look from inside or lift an edge',
+      (kind) => deckNames[kind],
+    ),
     deckThicknessIn: or(
       roof.deck.thicknessIn,
       0.5,
@@ -88,6 +104,7 @@ export function assume(roof: Roof): { given: Given; assumed: Assumption[] } {
       'building.below',
       'not known, so the careful case: a room whose ceiling is the deck',
       'look from inside',
+      (below) => belowNames[below],
     ),
     covering: or(
       roof.covering.kind,
@@ -95,6 +112,7 @@ export function assume(roof: Roof): { given: Given; assumed: Assumption[] } {
       'covering.kind',
       'the old covering was not named',
       'a photo from a window or a pole',
+      (kind) => coveringNames[kind],
     ),
     layers: or(roof.covering.layers, 1, 'covering.layers', 'the layers were not counted', 'cut a core'),
     heightFt: or(roof.building.heightFt, 10, 'building.heightFt', 'one storey', 'a tape at the fascia', ' ft'),

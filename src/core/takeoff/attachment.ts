@@ -12,6 +12,7 @@ import {
 import { area, decimalInches, plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { centroid, signedAreaSqFt } from '../geometry/vector.ts';
+import { deckNames } from '../kind-names.ts';
 import { layersOf } from '../layout/bands.ts';
 import { catalogueOf } from '../layout/catalogue.ts';
 import type { Finding, MaterialLine } from '../report/types.ts';
@@ -231,7 +232,7 @@ function findingsOf(job: Job): Finding[] {
       ...base,
       id: 'pull-test',
       level: 'fix',
-      message: `Screws in ${site.given.deckThicknessIn} in of ${site.given.deckKind}: have them pull-tested on this deck before boards are ordered.`,
+      message: `Screws in ${site.given.deckThicknessIn} in of ${deckNames[site.given.deckKind]}: have them pull-tested on this deck before boards are ordered.`,
       source: sourceNote(hold),
     });
   if (noScrews !== null && attachment?.throughDeck)

@@ -1,6 +1,7 @@
 import { exposedDeckLimit, panelLimits } from '../../../reference/membranes/limits.ts';
 import type { Cited } from '../../../reference/sources.ts';
 import { type DeckHold, deckHolds } from '../../../reference/takeoff/fasteners.ts';
+import { deckNames } from '../kind-names.ts';
 import { nailersOn } from '../layout/nailers.ts';
 import type { AttachmentChoice } from '../membrane/attachment.ts';
 import { type Membrane, type MembraneId, membraneOf } from '../membrane/options.ts';
@@ -80,7 +81,7 @@ const holds: readonly DeckHold[] = deckHolds;
 function screwsBarred({ given }: Site, hold: DeckHold): Job['noScrews'] {
   if (hold.hold === 'adhesive')
     return {
-      why: `the deck is ${given.deckKind.replace('-', ' ')}: boards are adhered, nothing is drilled`,
+      why: `the deck is ${deckNames[given.deckKind]}: boards are adhered, nothing is drilled`,
       row: hold,
     };
   const seen = given.below === 'living-exposed-deck' || given.below === 'outdoors';
@@ -92,7 +93,7 @@ function screwsBarred({ given }: Site, hold: DeckHold): Job['noScrews'] {
   const limit = panelLimits.find(({ deck }) => deck === given.deckKind);
   if (limit !== undefined && given.deckThicknessIn < limit.leastThicknessIn)
     return {
-      why: `${given.deckThicknessIn} in of ${given.deckKind} does not hold screws: ${limit.leastThicknessIn} in is the least`,
+      why: `${given.deckThicknessIn} in of ${deckNames[given.deckKind]} does not hold screws: ${limit.leastThicknessIn} in is the least`,
       row: limit,
     };
   return null;

@@ -8,6 +8,7 @@ import {
   shingles,
 } from '../../../reference/takeoff/tear-off.ts';
 import { area, plainNumber } from '../../units/print.ts';
+import { coveringNames } from '../kind-names.ts';
 import type { MaterialLine } from '../report/types.ts';
 import type { Job } from './job.ts';
 import { lineOf, whole } from './line.ts';
@@ -58,7 +59,7 @@ export function tearOffLines(job: Job, sheetsOut: number): MaterialLine[] {
     (woodSqFt * sheathing.psf) / looseWood.lbPerCubicYd;
   const loads = boxLoads(pounds, cubicYd);
   const parts = [
-    `${area(job.areaSqFt)} x ${given.layers} layer${given.layers === 1 ? '' : 's'} of ${given.covering} at ${old.psf[1]} psf dry`,
+    `${area(job.areaSqFt)} x ${given.layers} layer${given.layers === 1 ? '' : 's'} of ${coveringNames[given.covering]} at ${old.psf[1]} psf dry`,
     ...(top > 0 ? [`${area(top)} of shingles at ${shingles.psf}`] : []),
     ...(woodSqFt > 0 ? [`${sheetsOut} sheets of deck at ${sheathing.psf}`] : []),
   ];

@@ -1,5 +1,6 @@
 import type { HotWorkCautionId } from '../../../../reference/safety/hot-work-cautions.ts';
 import { safetyLimits } from '../../../../reference/safety/limits.ts';
+import { deckNames } from '../../kind-names.ts';
 import { isCombustible } from '../deck-fire.ts';
 import type { SafetyFacts } from '../facts.ts';
 import { figure } from '../figure.ts';
@@ -32,7 +33,9 @@ function torchOnWood(facts: SafetyFacts): string | null {
 function deckMayBurn({ roof }: SafetyFacts): string | null {
   const burns = isCombustible(roof.deck.kind);
   if (burns === false) return null;
-  return burns ? `The deck is ${roof.deck.kind}.` : 'It is not known that the deck cannot burn.';
+  return burns && roof.deck.kind !== null
+    ? `The deck is ${deckNames[roof.deck.kind]}.`
+    : 'It is not known that the deck cannot burn.';
 }
 
 function tooFewAtTorch({ hotWork }: SafetyFacts): string | null {

@@ -1,5 +1,6 @@
 import { safetyLimits } from '../../../../reference/safety/limits.ts';
 import type { SiteCautionId } from '../../../../reference/safety/site-cautions.ts';
+import { deckNames } from '../../kind-names.ts';
 import type { PipeKind } from '../../roof.ts';
 import { openEdges } from '../edges.ts';
 import type { SafetyFacts } from '../facts.ts';
@@ -163,7 +164,7 @@ export const siteTriggers: Record<SiteCautionId, Trigger> = {
   'snow-or-water': snowOrWater,
   'concrete-drilling': withMethod(['mechanical-fastening'], ({ roof }) =>
     roof.deck.kind === null || roof.deck.kind === 'concrete' || roof.deck.kind === 'lightweight-concrete'
-      ? `The deck is ${roof.deck.kind ?? 'not known'}.`
+      ? `The deck is ${roof.deck.kind === null ? 'not known' : deckNames[roof.deck.kind]}.`
       : null,
   ),
   'water-load': waterLoad,
