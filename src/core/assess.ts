@@ -42,6 +42,7 @@ import type { Outlet, Roof } from './roof.ts';
 import type { RuleSet } from './rule-set.ts';
 import { deferral, evaluateCautions } from './safety/cautions.ts';
 import { inspectionOf } from './scope/inspection.ts';
+import { plannedReport } from './scope/planned.ts';
 import { scopeOf } from './scope/scope.ts';
 import { isOpenEdge } from './site/offers.ts';
 import { outletsThere, type Site, siteOf } from './site/site.ts';
@@ -222,8 +223,10 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
       ? { lines: [], findings: [] }
       : takeOff({ site, layout: chosen, membrane: membranes.chosen, attachment: membranes.attachment });
   const scope = scopeOf({ site, existing: old.report, chosen, ruleSet, budgets });
+  const planned = plannedReport(site, scope.report);
   const findings: Finding[] = [
     ...scope.findings,
+    ...planned.findings,
     ...siteFindings({ site, existing: old.report, layouts, chosen, limits, ruleSet, search }),
     ...overflow.findings,
     ...statedSlopeFindings(roof),
@@ -281,6 +284,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     chosenLayout: chosen?.id ?? null,
     alternatives: alternativesFor({ site, existing: old.report, layouts, chosen, limits }),
     scope: scope.report,
+    planned: planned.report,
     relax:
       damp.report.moisture.relax[0]?.text ?? (chosen === null ? (relaxationOf(search, layouts)?.text ?? null) : null),
     membranes: membranes.reports,

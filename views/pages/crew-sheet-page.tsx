@@ -13,6 +13,7 @@ import { BoardTables } from '../parts/board-tables.tsx';
 import { Cautions } from '../parts/cautions.tsx';
 import { Findings } from '../parts/findings.tsx';
 import { HeightsPlan } from '../parts/heights-plan.tsx';
+import { Planned } from '../parts/planned.tsx';
 import { Sections } from '../parts/sections.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { SourceList } from '../parts/source-mark.tsx';
@@ -70,16 +71,16 @@ function Lines({ assessment, layout }: { assessment: Assessment; layout: Layout 
   );
 }
 
-function Survey({ layout }: { layout: Layout }) {
+function Survey({ layout, ground }: { layout: Layout; ground: string }) {
   const { withinIn } = spotTolerance();
   return (
     <Table
-      caption={`Check points, good within ${inches(withinIn)}. Deck: against the deck at point 1. Finished: above the lowest outlet, cover board on.`}
+      caption={`Check points, good within ${inches(withinIn)}. Ground: ${ground}, against point 1. Finished: above the lowest outlet, cover board on.`}
       columns={[
         { head: 'Point' },
         { head: 'Where' },
-        { head: 'Deck', kind: 'figure' },
-        { head: 'Deck read', kind: 'blank' },
+        { head: 'Ground', kind: 'figure' },
+        { head: 'Ground read', kind: 'blank' },
         { head: 'Build-up', kind: 'figure' },
         { head: 'Finished', kind: 'figure' },
         { head: 'Finished read', kind: 'blank' },
@@ -101,7 +102,8 @@ export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheet
   return (
     <Sheet assessment={assessment} setting={setting} page="crew">
       <h1 class="quiet">Crew sheet: {assessment.label}</h1>
-      <p class="headline">Provisional until the bare deck is shot.</p>
+      <p class="headline">Provisional until {assessment.planned.ground} is shot.</p>
+      <Planned assessment={assessment} />
       <Findings findings={stops} book={book} />
       <h2>Before anybody goes up</h2>
       <Cautions cautions={top} book={book} />
@@ -120,12 +122,12 @@ export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheet
           <BoardTables layout={layout} />
           <h2>Lines and wood</h2>
           <Lines assessment={assessment} layout={layout} />
-          <NewHeightsTable layout={layout} />
+          <NewHeightsTable layout={layout} ground={assessment.planned.ground} />
           <h2>Heights</h2>
           <HeightsPlan assessment={assessment} layout={layout} links={setting.links} />
           <Sections sections={planPair(assessment, layout).sections} />
           <h2>Check points</h2>
-          <Survey layout={layout} />
+          <Survey layout={layout} ground={assessment.planned.ground} />
           <AsBuilt assessment={assessment} layout={layout} links={setting.links} form={asBuilt} />
         </>
       )}

@@ -17,6 +17,7 @@ import { Layouts } from '../parts/layouts.tsx';
 import { Limits } from '../parts/limits.tsx';
 import { Materials } from '../parts/materials.tsx';
 import { CoveringEvidence, CoveringsCompared, SameUnderAll } from '../parts/membranes.tsx';
+import { Planned } from '../parts/planned.tsx';
 import { RulesAndRain } from '../parts/rules.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { NewHeightsTable, Thermal } from '../parts/thermal.tsx';
@@ -73,6 +74,7 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
     <Sheet assessment={assessment} setting={setting} page="estimate" extraCss={pair.css} places={pair.places}>
       <h1 class="quiet">Estimate: {assessment.label}</h1>
       <p class="headline">{assessment.headline}</p>
+      <Planned assessment={assessment} />
       <Findings findings={assessment.findings.filter(({ level }) => level === 'stop')} book={book} />
       <BeforeAfter pair={pair} links={setting.links} />
       {layout === null ? null : <p class="difference">{differenceSentence(assessment.existing, layout)}</p>}
@@ -87,7 +89,7 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
       <RulesAndRain assessment={assessment} book={book} />
       <h2>Heights</h2>
       <Limits assessment={assessment} layout={layout} book={book} />
-      {layout === null ? null : <NewHeightsTable layout={layout} />}
+      {layout === null ? null : <NewHeightsTable layout={layout} ground={assessment.planned.ground} />}
       <h2>Alternatives</h2>
       <Layouts assessment={assessment} shown={layout} links={setting.links} />
       <h2>Outlets</h2>

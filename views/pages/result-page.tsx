@@ -26,6 +26,7 @@ import { Layouts } from '../parts/layouts.tsx';
 import { LimitLines, Limits } from '../parts/limits.tsx';
 import { Materials } from '../parts/materials.tsx';
 import { Membranes } from '../parts/membranes.tsx';
+import { Planned } from '../parts/planned.tsx';
 import { RulesAndRain } from '../parts/rules.tsx';
 import { Scope } from '../parts/scope.tsx';
 import { Sections } from '../parts/sections.tsx';
@@ -132,6 +133,7 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
         <section class="say" aria-label="Answer" id="answer-stops">
           <h1 class="quiet">{assessment.label}</h1>
           <p class="headline">{assessment.headline}</p>
+          <Planned assessment={assessment} />
           {assessment.relax === null ? null : (
             <p>
               <b>What to relax first:</b> {assessment.relax}
@@ -173,7 +175,7 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
             <summary>Heights in full</summary>
             <Limits assessment={assessment} layout={layout} book={book} />
           </details>
-          {layout === null ? null : <NewHeightsTable layout={layout} />}
+          {layout === null ? null : <NewHeightsTable layout={layout} ground={assessment.planned.ground} />}
 
           <Head to="layouts" />
           <Layouts assessment={assessment} shown={layout} links={setting.links} />

@@ -3,6 +3,7 @@ import { boardRows, fillRows, supplierGroups } from '../../src/core/report/page-
 import type { Assessment, Layout } from '../../src/core/report/types.ts';
 import type { PageSetting } from '../page-setting.ts';
 import { BoardPlans } from '../parts/board-plans.tsx';
+import { Planned } from '../parts/planned.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { type Column, Table } from '../parts/table.tsx';
 
@@ -57,6 +58,7 @@ export function SupplierRequestPage({ assessment, setting }: SupplierRequestPage
   return (
     <Sheet assessment={assessment} setting={setting} page="supplier">
       <h1 class="quiet">Supplier request: {assessment.label}</h1>
+      <Planned assessment={assessment} />
       {layout === null || layout.rejected !== null ? (
         <p>
           <b class="stop">Stop</b> No layout fits, so there is nothing to ask for yet. {assessment.relax}
@@ -85,7 +87,9 @@ export function SupplierRequestPage({ assessment, setting }: SupplierRequestPage
           <Request assessment={assessment} layout={layout} />
           <h2 class="sheet-break">Plan</h2>
           <BoardPlans assessment={assessment} layout={layout} />
-          <p>Quantities are provisional until the bare deck is shot; the last order follows that survey.</p>
+          <p>
+            Quantities are provisional until {assessment.planned.ground} is shot; the last order follows that survey.
+          </p>
         </>
       )}
     </Sheet>

@@ -34,7 +34,7 @@ export function Limits({ assessment, layout, book }: LimitsProps) {
   if (rows.length === 0) return <p>No height limits the build-up: no door, wall, curb or pipe is listed.</p>;
   return (
     <Table
-      caption="Heights over the bare deck"
+      caption={`Heights over ${assessment.planned.ground}`}
       columns={[
         { head: 'Where' },
         { head: 'Left' },

@@ -40,7 +40,7 @@ function Navigation({ links, here }: { links: PageLinks; here: PageName }) {
 
 /** Whose roof, when, by which rules, and that the deck has the last word. */
 function TitleBlock({ assessment, setting, page }: { assessment: Assessment; setting: PageSetting; page: PageName }) {
-  const { label, place, ruleSet, invented } = assessment;
+  const { label, place, ruleSet, invented, planned } = assessment;
   return (
     <dl class="title-block">
       <div>
@@ -70,7 +70,9 @@ function TitleBlock({ assessment, setting, page }: { assessment: Assessment; set
       </div>
       <div>
         <dt>Standing</dt>
-        <dd>Provisional until the bare deck is shot{invented ? '. Invented roof' : ''}</dd>
+        <dd>
+          Provisional until {planned.ground} is shot{invented ? '. Invented roof' : ''}
+        </dd>
       </div>
     </dl>
   );

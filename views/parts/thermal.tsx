@@ -71,12 +71,12 @@ export function Thermal({ layout, book }: { layout: Layout; book: SourceBook }) 
 }
 
 /** Curbs, pipes, parapets, tie-ins and edge metal after the new roof. */
-export function NewHeightsTable({ layout }: { layout: Layout }) {
+export function NewHeightsTable({ layout, ground }: { layout: Layout; ground: string }) {
   const rows = heightRows(layout);
   if (rows.length === 0) return null;
   return (
     <Table
-      caption="New heights: curbs, pipes and inlets over the bare deck; parapets over the roof at their lowest"
+      caption={`New heights: curbs, pipes and inlets over ${ground}; parapets over the roof at their lowest`}
       columns={[{ head: 'What' }, { head: 'Now', kind: 'figure' }, { head: 'Then' }, { head: 'To do' }]}
       rows={rows.map(({ what, now, after, todo }) => ({ cells: [what, now, after, todo] }))}
     />

@@ -13,6 +13,7 @@ import type { SafetyEdge, SafetyFacts } from '../safety/facts.ts';
 import { nothingKnown } from '../safety/nothing-known.ts';
 import { anyBears, wetFound } from '../scope/bearing.ts';
 import { isOpenEdge } from '../site/offers.ts';
+import { plannedWork } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 import { climateZoneOf } from '../site/town.ts';
 import type { ExistingReport, Layout } from './types.ts';
@@ -147,7 +148,7 @@ export function safetyFacts(
       ...blank.work,
       methods: attachment === null ? null : [...attachment.methods],
       newNailers: true,
-      tearOffSqFt: site.section.areaSqFt,
+      tearOffSqFt: plannedWork(site) === 're-cover' ? 0 : site.section.areaSqFt,
       addedLoadPsf: layout?.addedPsf ?? null,
       tapered: true,
     },

@@ -28,17 +28,32 @@ export interface WorkStep {
   hold: boolean;
 }
 
-function surveyStep(): WorkStep {
+/** Common practice, no source. */
+const RECOVER_GROUND = [
+  'Sweep the old roof. Gravel, blisters, ridges and whatever is loose come off; the membrane is cut free where it holds tension.',
+  'Wet insulation is cut out down to the deck, the deck there looked at, and the place filled up to the old level with dry board.',
+];
+
+/** How the ground is made ready for the boards. */
+const groundLines: Readonly<Record<Assessment['planned']['work'], readonly string[]>> = {
+  'tear-off': [
+    'Strip the old roof, sweep, and look at every sheet of the deck: soft, wet, split or loose is replaced first.',
+  ],
+  partly: ['Take off the part of the old roof that is planned to go, evenly, and sweep.', ...RECOVER_GROUND.slice(1)],
+  're-cover': RECOVER_GROUND,
+};
+
+function surveyStep({ work, ground }: Assessment['planned']): WorkStep {
   const spot = within('spot-level');
   return {
-    title: 'Shoot the bare deck',
+    title: `Shoot ${ground}`,
     hold: true,
     lines: [
-      'Strip the old roof, sweep, and look at every sheet of wood: soft, wet, split or loose is replaced first.',
+      ...groundLines[work],
       'Set the level over point 1 and read every check point. Write the readings in the table below.',
       `Go: every point within ${spot} of the plan.`,
       `Shim here: a point more than ${spot} low. Fill it up to the plan before the boards.`,
-      `Stop and call: a point more than ${spot} high, a soft deck, a sag that moves underfoot, or anything that the plan does not show.`,
+      `Stop and call: a point more than ${spot} high, a soft spot, a sag that moves underfoot, or anything that the plan does not show.`,
     ],
   };
 }
@@ -111,7 +126,7 @@ export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] 
     .map(({ where, leftIn }) => `${where}: raise it ${inches(-leftIn)}`);
   const steps: (WorkStep | null)[] = [
     ...repairSteps(assessment),
-    surveyStep(),
+    surveyStep(assessment.planned),
     layout.levellingBoardFt < 0.5
       ? null
       : {

@@ -106,7 +106,8 @@ export function scopeOf(input: ScopeInput & { budgets: readonly Budget[] }): {
     ruleSet,
     chosen,
     budgets,
-    buildUpIn: site.given.buildUpIn,
+    // What is planned to come off would stay.
+    buildUpIn: site.given.removedIn,
     covering: site.roof.covering.kind,
   });
   const ways = [repairWay(evidence), coatWay(evidence), recover, tearOffWay(evidence, recover)];

@@ -10,6 +10,7 @@ import {
 import { area, plainNumber } from '../../units/print.ts';
 import { coveringNames } from '../kind-names.ts';
 import type { MaterialLine } from '../report/types.ts';
+import { plannedWork } from '../site/planned-work.ts';
 import type { Job } from './job.ts';
 import { lineOf, whole } from './line.ts';
 import { tieInRunIn } from './strips.ts';
@@ -39,13 +40,31 @@ const tieInSqFt = ({ edges }: Job): number =>
       0,
     );
 
+/** Shingles above the tie-in come off whatever lies below. */
+function shinglesLine(topSqFt: number): MaterialLine {
+  const pounds = debrisLb([{ areaSqFt: topSqFt, psf: shingles.psf }]);
+  return lineOf({
+    id: 'tear-off',
+    group: 'Tear-off',
+    item: 'Shingles above the tie-in to take off and haul away',
+    quantity: pounds,
+    unit: 'lb',
+    order: boxLoads(pounds, (topSqFt / 100) * shingles.cubicYdPerSq),
+    orderUnit: `${debrisBox.cubicYd} yd boxes`,
+    basis: `${area(topSqFt)} of shingles at ${shingles.psf} psf = ${plainNumber(pounds)} lb; the old roof stays`,
+    row: shingles,
+  });
+}
+
 /** Weight and boxes of the old roof. Nothing is torn off where nothing is removed. */
 export function tearOffLines(job: Job, sheetsOut: number): MaterialLine[] {
   const { given } = job.site;
   const old = coverings.find(({ covering }) => covering === given.covering);
-  const torn = given.removedIn > 0 || job.site.roof.existing.readOn === 'covering';
-  if (old === undefined || !torn || given.layers === 0) return [];
+  const onDeck = job.site.roof.existing.readOn === 'deck';
+  const torn = onDeck ? given.removedIn > 0 : plannedWork(job.site) !== 're-cover';
   const top = tieInSqFt(job);
+  if (!torn || given.layers === 0) return top > 0 && !onDeck ? [shinglesLine(top)] : [];
+  if (old === undefined) return [];
   const roofSqFt = job.areaSqFt * given.layers;
   const woodSqFt = sheetsOut * sheathing.sheetSqFt;
   const fixed: Debris[] = [

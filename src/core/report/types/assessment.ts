@@ -5,7 +5,7 @@ import type { HeatReport } from './heat.ts';
 import type { Alternative, Budget, Layout, SearchReport } from './layout.ts';
 import type { MembraneReport, MembraneWeighing, SameWhichever } from './membranes.ts';
 import type { RainReport, RuleComparison, RuleSetReport } from './rules.ts';
-import type { InspectedFinding, ScopeReport } from './scope.ts';
+import type { InspectedFinding, PlannedReport, ScopeReport } from './scope.ts';
 import type { ExistingReport } from './water.ts';
 
 export interface Caution {
@@ -75,6 +75,8 @@ export interface Assessment {
   inspection?: readonly InspectedFinding[];
   /** Repair, coat, re-cover or tear off. */
   scope?: ScopeReport;
+  /** The work that the figures stand for. */
+  planned: PlannedReport;
   /** When nothing fits: what to relax first. */
   relax: string | null;
   membranes: readonly MembraneReport[];

@@ -66,6 +66,17 @@ export interface RepairWork {
   source: SourceNote;
 }
 
+/** What becomes of the old roof in the heights, boards and materials of the answer. */
+export interface PlannedReport {
+  work: 'tear-off' | 'partly' | 're-cover';
+  /** What the boards lie on: "the bare deck". */
+  ground: string;
+  /** Nobody said how much is torn off. */
+  assumed: boolean;
+  /** Where the plan is not what the findings ask for, or leaves the old roof: what the figures stand for. */
+  note: string | null;
+}
+
 /** What to do with the roof, and what has to be known before it is said. */
 export interface ScopeReport {
   /** One or two sentences, the answer first. */

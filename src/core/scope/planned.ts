@@ -1,0 +1,63 @@
+import { finding } from '../report/part-finding.ts';
+import type { Finding, PlannedReport, ScopeReport, ScopeWay } from '../report/types.ts';
+import { groundNames, type PlannedWork, plannedWork } from '../site/planned-work.ts';
+import type { Site } from '../site/site.ts';
+
+const figuresOf: Readonly<Record<PlannedWork, string>> = {
+  'tear-off': 'Heights, boards, materials and steps here are those of a tear-off to the deck',
+  partly:
+    'Heights, boards, materials and steps here are those of a roof from which only a part of the old one is taken',
+  're-cover': 'Heights, boards, materials and steps here are those of a new roof over the old one',
+};
+
+const lessThan: Readonly<Record<'repair' | 'coat' | 're-cover', string>> = {
+  repair:
+    'what was found asks for repairs alone. They tell what a new roof would be; nothing of it is ordered for a repair.',
+  coat: 'what was found allows a coating. They tell what a new roof would be; nothing of it is ordered for a coating.',
+  're-cover':
+    'what was found allows less: a new roof over the old one. To plan that, enter 0 as the build-up that is torn off.',
+};
+
+/** The plan against what was found; null where the two agree. */
+function noteOf(
+  work: PlannedWork,
+  onDeck: boolean,
+  { recommended }: ScopeReport,
+  own: ScopeWay | undefined,
+): string | null {
+  const figures = figuresOf[work];
+  if (work !== 'tear-off' && own?.standing === 'barred')
+    return `${figures}. What was found rules that out: ${own.reasons[0].text}`;
+  // Heights that were read on the deck say that the old roof is off already.
+  if (recommended === null && onDeck) return null;
+  if (recommended === null)
+    return `${figures}. Whether it comes to that is not decided: see what to do with the old roof.`;
+  if (recommended === own?.id) return work === 'tear-off' ? null : `${figures}.`;
+  if (recommended === 'tear-off') return `${figures}; what was found asks for a tear-off to the deck.`;
+  return `${figures}; ${lessThan[recommended]}`;
+}
+
+/**
+ * The work for which heights, boards and materials are counted, set against the work that the findings ask for. The
+ * papers print the note wherever the two are not the same.
+ */
+export function plannedReport(site: Site, scope: ScopeReport): { report: PlannedReport; findings: readonly Finding[] } {
+  const work = plannedWork(site);
+  const way = scope.ways.find(({ id }) => id === (work === 'tear-off' ? 'tear-off' : 're-cover'));
+  const note = noteOf(work, site.roof.existing.readOn === 'deck', scope, way);
+  const barred = work !== 'tear-off' && way?.standing === 'barred';
+  return {
+    report: { work, ground: groundNames[work], assumed: site.roof.removedIn === null, note },
+    findings: barred
+      ? [
+          finding({
+            id: 're-cover-barred',
+            level: 'stop',
+            where: 'the old roof',
+            message: `It is planned to stay, at least in part, and may not: ${way.reasons[0].text} Plan a tear-off: enter all of the build-up as torn off.`,
+            source: way.reasons[0].source,
+          }),
+        ]
+      : [],
+  };
+}

@@ -1,0 +1,21 @@
+import type { Site } from './site.ts';
+
+/** What becomes of the old roof under the new one, as the job is planned. */
+export type PlannedWork = 'tear-off' | 'partly' | 're-cover';
+
+/** A thickness that no tape shows. */
+const SAME_IN = 1 / 32;
+
+/** What the roof file plans to do with the old roof: everything comes off where nothing else was said. */
+export function plannedWork({ roof: { removedIn }, given }: Pick<Site, 'roof' | 'given'>): PlannedWork {
+  if (removedIn === null) return 'tear-off';
+  if (removedIn < SAME_IN) return 're-cover';
+  return removedIn < given.buildUpIn - SAME_IN ? 'partly' : 'tear-off';
+}
+
+/** What the boards then lie on. */
+export const groundNames: Readonly<Record<PlannedWork, string>> = {
+  'tear-off': 'the bare deck',
+  partly: 'what stays of the old roof',
+  're-cover': 'the old roof',
+};

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { assessReady, readRoofText } from '../../src/answer.ts';
+import { orderOfWork } from '../../src/core/report/page-crew.ts';
+import { shownLayout } from '../../src/core/report/page-layouts.ts';
+import type { Assessment } from '../../src/core/report/types.ts';
+
+/** 30 x 24 ft to a gutter, an old single-ply roof of 2 in on it, dry as far as anybody knows. */
+function answerOf(parts: object): Assessment {
+  const ready = readRoofText(
+    JSON.stringify({
+      version: 1,
+      label: 'Invented room',
+      building: { heightFt: 10, below: 'attic' },
+      deck: { kind: 'plywood', thicknessIn: 0.625 },
+      outline: [
+        [0, 0],
+        [30, 0],
+        [30, 24],
+        [0, 24],
+      ],
+      edges: [
+        { side: 0, kind: 'gutter', mayDrain: 'yes' },
+        { side: 1, kind: 'parapet', topIn: 24, mayDrain: 'no' },
+        { side: 2, kind: 'wall', clearIn: 24, mayDrain: 'no' },
+        { side: 3, kind: 'rake', mayDrain: 'no' },
+      ],
+      existing: { surface: 'level', readOn: 'covering', buildUpIn: 2 },
+      covering: { kind: 'epdm', layers: 1, ageYears: 8 },
+      ...parts,
+    }),
+  );
+  if (!ready.ok) throw new Error(ready.problems.map(({ message }) => message).join('; '));
+  return assessReady(ready);
+}
+/** Core cut and dry, and a granule-free sheet that shows nothing worse than a scuff: water stands. */
+const dry = {
+  findings: [
+    { kind: 'dry-insulation', at: [15, 12], foundBy: 'core' },
+    { kind: 'ponding', at: [15, 12] },
+  ],
+};
+const wet = { findings: [{ kind: 'wet-insulation', areaSqFt: 500, foundBy: 'scan' }] };
+const stepsOf = (answer: Assessment) => orderOfWork(answer, shownLayout(answer)!);
+const has = (answer: Assessment, id: string) => answer.materials.some((line) => line.id === id);
+
+describe('the work that the figures stand for', () => {
+  it('a tear-off that nobody asked for is named as one, with what was found and what to enter', () => {
+    const answer = answerOf(dry);
+    expect(answer.scope?.recommended).toBe('re-cover');
+    expect(answer.planned).toMatchObject({ work: 'tear-off', ground: 'the bare deck', assumed: true });
+    expect(answer.planned.note).toMatch(/those of a tear-off to the deck; .*a new roof over the old one.*enter 0/);
+    expect(has(answer, 'tear-off')).toBe(true);
+    expect(answerOf({}).planned.note).toContain('is not decided');
+  });
+
+  it('a re-cover keeps the old roof: no debris, no open deck, heights over the old roof', () => {
+    const [torn, kept] = [answerOf(dry), answerOf({ ...dry, removedIn: 0 })];
+    expect(kept.planned).toMatchObject({ work: 're-cover', ground: 'the old roof', assumed: false });
+    expect(kept.planned.note).toBe(
+      'Heights, boards, materials and steps here are those of a new roof over the old one.',
+    );
+    expect(has(kept, 'tear-off')).toBe(false);
+    const [first] = stepsOf(kept).filter(({ hold }) => hold);
+    expect(first.title).toBe('Shoot the old roof');
+    expect(first.lines.join(' ')).not.toMatch(/strip the old roof/i);
+    expect(stepsOf(torn).find(({ hold }) => hold)?.title).toBe('Shoot the bare deck');
+    expect(stepsOf(kept).map(({ title }) => title)).not.toContain('At the end of every work day');
+    const cautions = kept.cautions.map(({ id }) => id);
+    expect(torn.cautions.map(({ id }) => id)).toContain('dumpster');
+    expect(cautions).not.toContain('dumpster');
+    // The top of the parapet stands 2 in higher over the deck than over the old roof.
+    const top = ({ budgets }: Assessment) => budgets.find(({ kind }) => kind === 'parapet')!.availableIn!;
+    expect(top(torn) - top(kept)).toBeCloseTo(2, 9);
+  });
+
+  it('a re-cover over a soaked roof is stopped', () => {
+    const answer = answerOf({ ...wet, removedIn: 0 });
+    expect(answer.findings.find(({ id }) => id === 're-cover-barred')).toMatchObject({ level: 'stop' });
+    expect(answer.planned.note).toContain('What was found rules that out');
+    expect(answerOf(wet).findings.map(({ id }) => id)).not.toContain('re-cover-barred');
+    expect(answerOf({ ...dry, removedIn: 0 }).findings.map(({ id }) => id)).not.toContain('re-cover-barred');
+  });
+});
