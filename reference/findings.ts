@@ -3,9 +3,20 @@ import type { Cited } from './sources.ts';
 /**
  * What a finding bears on when it is decided what to do with the roof. `local`: can be put right where it is. `surface`:
  * the top is worn, nothing is said of what lies below. `bare`: the top is gone. `pond`: water stays. `inside`: water has been
- * below the covering. `wood`: wood is soft or rotten. `wet` and `dry`: the insulation was looked at. `none`: decides nothing.
+ * below the covering. `deck`: the deck itself gives. `edge-wood`: wood of the eave is rotten, which says nothing of the deck
+ * behind it. `wet` and `dry`: the insulation was looked at. `none`: decides nothing.
  */
-export type FindingBearing = 'local' | 'surface' | 'bare' | 'pond' | 'inside' | 'wood' | 'wet' | 'dry' | 'none';
+export type FindingBearing =
+  | 'local'
+  | 'surface'
+  | 'bare'
+  | 'pond'
+  | 'inside'
+  | 'deck'
+  | 'edge-wood'
+  | 'wet'
+  | 'dry'
+  | 'none';
 
 export interface FindingKindRow extends Cited {
   kind: string;
@@ -214,9 +225,9 @@ export const findingKinds = [
   {
     kind: 'soft-deck',
     title: 'Deck that gives underfoot',
-    bears: 'wood',
-    tells: 'Wood below is wet, rotten or has come apart. Stay off it.',
-    tellsNot: 'How far it reaches: decay begins where wood holds 25 to 30 % water, and early decay looks sound.',
+    bears: 'deck',
+    tells: 'The deck below is wet, rotten or has come apart. Stay off it.',
+    tellsNot: 'How far it reaches. Where it is of wood: decay begins at 25 to 30 % water, and early decay looks sound.',
     also: ['soft spot', 'spongy deck', 'rotten deck', 'rotten sheathing'],
     source: 'mo-312',
     at: 'moisture at which wood decays',
@@ -236,7 +247,7 @@ export const findingKinds = [
   {
     kind: 'rotten-eave',
     title: 'Rotten eave',
-    bears: 'wood',
+    bears: 'edge-wood',
     tells: 'The edge of the deck and what carries the gutter are gone here.',
     tellsNot: 'How far it runs on behind the metal: known when the old edge is off.',
     also: ['rot at the eave', 'rotted eave', 'rotten edge'],
@@ -247,7 +258,7 @@ export const findingKinds = [
   {
     kind: 'rotten-fascia',
     title: 'Rotten fascia',
-    bears: 'wood',
+    bears: 'edge-wood',
     tells: 'The board behind the gutter no longer holds it.',
     tellsNot: 'Whether rafter tails and deck behind it are sound.',
     also: ['rotted fascia', 'soft fascia'],
@@ -258,7 +269,7 @@ export const findingKinds = [
   {
     kind: 'rotten-rafter-tails',
     title: 'Rotten rafter tails',
-    bears: 'wood',
+    bears: 'edge-wood',
     tells: 'What carries the eave is losing its strength: a carpenter looks before anybody leans on it.',
     tellsNot: 'How far up the rafter it goes: probe to sound wood.',
     also: ['rotten rafter', 'rotted tails'],

@@ -32,6 +32,11 @@ export const scopeRules = {
     ...practice,
     at: 'roofs that were not measured',
   },
+  'seen-dry': {
+    text: 'It does not pond in the sense of this decision: water that is gone in time needs no cure.',
+    ...practice,
+    at: 'look after rain',
+  },
   'pond-not-coated': {
     text: 'A coating moves no water: the pond stays, with its weight. Acrylic comes off under it, and other coats are taken on standing water only with the maker’s written word.',
     ...practice,
@@ -75,14 +80,24 @@ export const scopeRules = {
     at: 'moisture before anything is covered',
   },
   'rot-and-leak': {
-    text: 'Wood is rotten and water has come through below: the deck has to be seen, and that is a tear-off.',
+    text: 'The deck was opened or probed and is rotten, and water has come through beside it: all of it has to be seen, and that is a tear-off.',
     ...practice,
-    at: 'rot together with a leak',
+    at: 'rot of the deck together with a leak near it',
+  },
+  'rot-and-leak-open': {
+    text: 'The deck was found soft and water has come through, but that is no ground for a tear-off yet.',
+    ...practice,
+    at: 'rot of the deck that was only looked at',
+  },
+  'edge-wood': {
+    text: 'Rot at the eave is mended where it is: open the eave, cut back to sound wood, put in new edge wood. How far it runs into the deck shows once it is open.',
+    ...practice,
+    at: 'carpentry at the eave',
   },
   'rot-not-covered': {
-    text: 'Wood was found soft or rotten. Nothing is laid over it before it is opened there.',
+    text: 'The deck was found soft. Nothing is laid over it before it is opened there.',
     ...practice,
-    at: 'recover over rotten wood',
+    at: 'recover over a soft deck',
   },
   'coat-second-layer': {
     text: 'Two coverings or more lie there: a coat would be a third skin on an unknown base.',
@@ -212,13 +227,23 @@ export const scopeTests = [
   {
     test: 'open-wood',
     what: 'Open the soft place',
-    how: 'Take up the covering over it until the wood is sound; an awl on a 12 in grid shows how far it goes.',
+    how: 'Take up the covering or the edge over it until what lies below is sound; in wood an awl on a 12 in grid shows how far it goes.',
     ...practice,
     at: 'reading rot',
   },
 ] as const satisfies readonly ScopeTestRow[];
 
 export type ScopeTestId = (typeof scopeTests)[number]['test'];
+
+/**
+ * How near a leak lies to a soft deck for the two to be one: water runs along the deck before it drips. One sheet of deck.
+ * Common practice, no source.
+ */
+export const rotNearLeak = {
+  ft: 8,
+  ...practice,
+  at: 'a leak is rarely straight below the hole',
+} as const satisfies Cited & Record<string, unknown>;
 
 /** Roll that seams are counted from where nobody measured: stated, not known. */
 export const seamRoll = {

@@ -34,12 +34,13 @@ test('the findings stand as a form with their numbers on the plan beside it', as
 
 test('a finding is added, changed and taken out; what cannot be read is kept as it was typed', async () => {
   const shop = testShop();
-  await shop.post(FORM, { 'findings[3].kind': 'bridging', 'findings[3].side': '2', 'findings[3].sizeIn': '2 1/2"' });
-  expect(findings(shop)[3]).toMatchObject({ kind: 'bridging', side: 2, sizeIn: 2.5, at: null });
+  await shop.post(FORM, { 'findings[4].kind': 'bridging', 'findings[4].side': '2', 'findings[4].sizeIn': '2 1/2"' });
+  expect(findings(shop)[4]).toMatchObject({ kind: 'bridging', side: 2, sizeIn: 2.5, at: null });
   await shop.post(FORM, { 'findings[0].remove': 'yes', 'findings[2].note': 'wet again' });
   expect(findings(shop).map(({ kind, note }) => [kind, note])).toEqual([
     ['rotten-eave', 'fascia soft behind the gutter'],
     ['leak-below', 'wet again'],
+    ['soft-deck', 'the awl sinks in at the low spot'],
     ['bridging', null],
   ]);
   const bad = await shop.post(FORM, { 'findings[0].at': 'by the big tree', 'findings[0].note': 'still here' });

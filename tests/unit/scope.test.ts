@@ -5,8 +5,11 @@ import { assessReady, readRoofText } from '../../src/answer.ts';
 import { assessText } from '../../src/cli/assess-text.ts';
 import { rainFor } from '../../src/core/outlets/rain.ts';
 import { existingReport } from '../../src/core/report/existing.ts';
+import { safetyFacts } from '../../src/core/report/facts.ts';
 import type { ScopeReport } from '../../src/core/report/types.ts';
 import { evidenceOf } from '../../src/core/scope/evidence.ts';
+import { apartFt } from '../../src/core/scope/places.ts';
+import { rotAndLeakOf } from '../../src/core/scope/rot.ts';
 import { scopeOf } from '../../src/core/scope/scope.ts';
 import { siteOf } from '../../src/core/site/site.ts';
 import { openedBy, woodAllowance } from '../../src/core/takeoff/wood-allowance.ts';
@@ -53,6 +56,9 @@ const reportOf = (invented: Invented): ScopeReport =>
   scopeOf({ ...roofOf(invented), chosen: null, budgets: [] }).report;
 const standings = (invented: Invented): string[] => reportOf(invented).ways.map(({ standing }) => standing);
 
+/** A bowl 1 in deep between level edges. */
+const hollowReadings = [0, 15, 30].flatMap((x) => [0, 12, 24].map((y) => [x, y, x === 15 && y === 12 ? -1 : 0]));
+
 const split = { kind: 'split', at: [4, 4] };
 const dry = { kind: 'dry-insulation', at: [15, 12], foundBy: 'core' };
 const wet = (sqFt: number | null, foundBy = 'scan') => ({
@@ -62,6 +68,12 @@ const wet = (sqFt: number | null, foundBy = 'scan') => ({
   areaSqFt: sqFt,
 });
 const bare = { kind: 'bare-reinforcement', at: [9, 9] };
+
+const deep = { foundBy: 'probe', severity: 'severe' };
+const probed = { kind: 'soft-deck', at: [9, 9], ...deep };
+const leak = { kind: 'leak-below', at: [12, 10], foundBy: 'from-below', severity: 'slight' };
+const eave = { kind: 'rotten-eave', side: 0, fromFt: 4, toFt: 12 };
+const eaveLeak = { kind: 'leak-below', at: [8, 1] };
 
 /** Repair, coat, re-cover, tear off: o open, b barred, ? not known. */
 const short = (invented: Invented): string =>
@@ -94,20 +106,128 @@ describe('each way by what is known', () => {
       'repair',
     ],
     ['soft deck', { findings: [{ kind: 'soft-deck', at: [9, 9] }, dry] }, '?b?o', null],
+    ['soft deck, probed, and a leak beside it', { findings: [probed, leak] }, 'bbbo', 'tear-off'],
     [
-      'rot and a stain below',
-      {
-        findings: [
-          { kind: 'rotten-eave', side: 0 },
-          { kind: 'leak-below', at: [9, 9] },
-        ],
-      },
+      'soft deck, a core, severe, and a leak beside it',
+      { findings: [{ ...probed, foundBy: 'core' }, leak] },
       'bbbo',
       'tear-off',
     ],
+    [
+      'a slight rotten eave and a leak beside it',
+      { findings: [{ ...eave, severity: 'slight' }, eaveLeak] },
+      '????',
+      null,
+    ],
+    [
+      'a severe rotten eave, probed, and a leak beside it',
+      { findings: [{ ...eave, ...deep }, eaveLeak] },
+      '????',
+      null,
+    ],
+    [
+      'rotten tails and fascia, probed, and a leak',
+      {
+        findings: [
+          { ...eave, kind: 'rotten-rafter-tails', ...deep },
+          { ...eave, kind: 'rotten-fascia', ...deep },
+          eaveLeak,
+        ],
+      },
+      '????',
+      null,
+    ],
+    ['a rotten eave, dry', { findings: [{ ...eave, ...deep }, dry] }, '???o', null],
+    ['soft deck, only seen, and a leak beside it', { findings: [{ ...probed, foundBy: 'eye' }, leak] }, '?b??', null],
+    [
+      'soft deck, probed, slight, and a leak beside it',
+      { findings: [{ ...probed, severity: 'slight' }, leak, dry] },
+      '?b?o',
+      null,
+    ],
+    ['soft deck, probed, and a leak far away', { findings: [probed, { ...leak, at: [28, 20] }, dry] }, '?b?o', null],
+    ['soft deck, probed, and a leak somewhere', { findings: [probed, { kind: 'leak-below' }] }, '?b??', null],
   ])('%s', (_, invented, wanted, recommended) => {
     expect(short(invented)).toBe(wanted);
     expect(reportOf(invented).recommended).toBe(recommended);
+  });
+
+  it('a soft deck and a leak that are no ground yet say what is missing and ask for the wood to be opened', () => {
+    const [, , , seen] = reportOf({ findings: [{ ...probed, foundBy: 'eye' }, leak, dry] }).ways;
+    expect(seen).toMatchObject({ standing: 'not-known', settle: ['open-wood'] });
+    expect(seen.reasons[0].text).toContain('Nobody has opened or probed the soft place.');
+    const [, , , somewhere] = reportOf({ findings: [{ ...probed, severity: null }, { kind: 'leak-below' }, dry] }).ways;
+    expect(somewhere.reasons[0].text).toContain(
+      'How bad it is was not noted. Whether the leak lies near it was not noted.',
+    );
+  });
+
+  it('a rotten eave is carpentry: it is opened, cores are cut, and the repair is not ruled out', () => {
+    const [repair] = reportOf({ findings: [{ ...eave, ...deep }, eaveLeak] }).ways;
+    expect(repair.standing).toBe('not-known');
+    expect(repair.reasons.map(({ text }) => text)).toContain(scopeRules['edge-wood'].text);
+    expect(repair.settle).toEqual(expect.arrayContaining(['open-wood', 'cores']));
+  });
+
+  it('the cautions take rot at the eave for no soft deck, and a deck that gives for one', () => {
+    const deckOf = (invented: Invented) => {
+      const { site, existing } = roofOf(invented);
+      return safetyFacts(site, existing, null, null).roof.deck;
+    };
+    expect(deckOf({ findings: [eave, eaveLeak] })).toMatchObject({ soft: null, replaced: null });
+    expect(deckOf({ findings: [probed] })).toMatchObject({ soft: true, replaced: true });
+  });
+
+  it('near is measured between places: a spot, a stretch, an area', () => {
+    const area = [
+      [2, 8],
+      [10, 8],
+      [10, 16],
+      [2, 16],
+    ];
+    const rows = [
+      { rot: { at: [9, 9] }, leakAt: [9, 17], apart: 8 },
+      { rot: { at: [9, 9] }, leakAt: [9, 17.1], apart: 8.1 },
+      { rot: { at: undefined, outline: area }, leakAt: [6, 12], apart: 0 },
+      { rot: { at: undefined, outline: area }, leakAt: [18, 12], apart: 8 },
+      { rot: { at: undefined, side: 0, fromFt: 4, toFt: 12 }, leakAt: [15, 4], apart: 5 },
+    ];
+    for (const { rot, leakAt, apart } of rows) {
+      const { site } = roofOf({
+        findings: [
+          { ...probed, ...rot },
+          { ...leak, at: leakAt },
+        ],
+      });
+      const [one, other] = site.roof.findings;
+      expect(apartFt(one, other, site.roof.outline)).toBeCloseTo(apart, 9);
+      expect(rotAndLeakOf(site.roof.findings, site.roof.outline)).toBe(apart <= 8 ? 'ground' : null);
+    }
+  });
+
+  it('a roof that was seen dry after 48 h does not pond here, whatever readings or an untimed finding say; it says so', () => {
+    const hollow = { ...drains, planes: undefined, seenDryAfter48h: true, readings: hollowReadings };
+    const puddle = { kind: 'ponding', at: [15, 12] };
+    const cases: [Invented, boolean][] = [
+      [{ existing: hollow, findings: [split, dry] }, true],
+      [{ existing: { ...drains, seenDryAfter48h: true }, findings: [split, dry, puddle] }, true],
+      [{ existing: { ...drains, seenDryAfter48h: true }, findings: [split, dry] }, false],
+    ];
+    for (const [invented, against] of cases) {
+      const report = reportOf(invented);
+      expect(report.recommended).toBe('repair');
+      const words = report.ways[0].reasons.map(({ text }) => text).join(' ');
+      expect(words).toContain('does not pond in the sense of this decision');
+      expect(words).toContain('seen dry 48 h after rain');
+      expect(words.includes('look once more in the cool season')).toBe(against);
+    }
+    expect(evidenceOf(roofOf({ existing: { ...hollow, seenDryAfter48h: undefined } })).ponds).toBe(true);
+    const late = {
+      ...drains,
+      seenDryAfter48h: undefined,
+      seenPonds: [{ at: [15, 12], depthIn: 1, hoursAfterRain: 60 }],
+    };
+    expect(evidenceOf(roofOf({ existing: late })).ponds).toBe(true);
   });
 
   it('what is not decided names a test, what is decided needs none', () => {

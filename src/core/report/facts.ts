@@ -1,4 +1,3 @@
-import type { FindingBearing } from '../../../reference/findings.ts';
 import { coverBoard } from '../../../reference/insulation.ts';
 import { reRoofSlopeException } from '../drainage/slope-rule.ts';
 import { bindingCoolRoof, coolRoofJob } from '../energy/cool-roof.ts';
@@ -7,20 +6,16 @@ import { keepsItsSlope } from '../layout/flat-boards.ts';
 import { nailersOn } from '../layout/nailers.ts';
 import type { AttachmentChoice } from '../membrane/attachment.ts';
 import type { MembraneFacts } from '../membrane/facts.ts';
-import type { EdgeKind, Roof } from '../roof.ts';
+import type { EdgeKind } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { SafetyEdge, SafetyFacts } from '../safety/facts.ts';
 import { nothingKnown } from '../safety/nothing-known.ts';
-import { anyBears, wetFound } from '../scope/bearing.ts';
+import { deckSoft, wetFound } from '../scope/bearing.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import { plannedWork } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 import { climateZoneOf } from '../site/town.ts';
 import type { ExistingReport, Layout } from './types.ts';
-
-/** Found, or nobody has looked. */
-const found = ({ findings }: Roof, ...bearings: readonly FindingBearing[]): boolean | null =>
-  bearings.some((bearing) => anyBears(findings, bearing)) ? true : null;
 
 const overLiving = (site: Site): boolean | null =>
   site.roof.building.below === null ? null : site.roof.building.below.startsWith('living');
@@ -106,7 +101,8 @@ export function safetyFacts(
   const slopes = [existing.leastFaceSlopeInPerFt ?? 0, layout?.slopeInPerFt ?? 0];
   const primary = layout?.outlets ?? existing.outlets;
   const openAir = site.edges.filter(({ edge }) => OPEN_AIR.has(edge.kind) && edge.kind !== 'parapet');
-  const replaced = found(roof, 'wood', 'inside');
+  // Soft places are cut out; whether more is replaced shows once the deck is bare.
+  const soft = deckSoft(roof.findings);
   return {
     ...blank,
     building: {
@@ -142,7 +138,7 @@ export function safetyFacts(
       overflowMissing: site.edges.some(isOpenEdge) ? false : layout === null ? null : layout.outlets.length < 2,
       wetInsulation: wetFound(roof.findings),
       ballast: roof.covering.kind === null ? null : roof.covering.kind === 'bur-gravel',
-      deck: { ...blank.roof.deck, kind: roof.deck.kind, soft: found(roof, 'wood'), replaced },
+      deck: { ...blank.roof.deck, kind: roof.deck.kind, soft, replaced: soft },
     },
     work: {
       ...blank.work,

@@ -7,7 +7,8 @@ import type { ExistingReport, Layout } from '../report/types.ts';
 import type { CoveringKind, InspectionFinding, Ring, Roof } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
-import { anyBears, bears, wetFound } from './bearing.ts';
+import { anyBears, bears, deckSoft, wetFound } from './bearing.ts';
+import { type RotAndLeak, rotAndLeakOf } from './rot.ts';
 
 export interface ScopeInput {
   site: Site;
@@ -29,13 +30,17 @@ export interface ScopeEvidence {
   /** Older than the upper end of its band. */
   old: boolean;
   ponds: boolean | null;
+  /** Somebody saw it dry once the hours of the rule had passed; `against` = readings or another finding say otherwise. */
+  seenDry: { hours: number; against: boolean } | null;
   wet: boolean | null;
   /** Share of the area that is wet; null = wet, and nobody knows how far it reaches. */
   wetShare: number | null;
   wetOverLimit: boolean;
-  rot: boolean;
-  /** Rot, and water that came through. */
-  rotAndLeak: boolean;
+  /** The deck itself was found soft. */
+  softDeck: boolean;
+  /** Wood of the eave was found rotten. */
+  edgeWood: boolean;
+  rotAndLeak: RotAndLeak;
   local: readonly InspectionFinding[];
   surface: boolean;
   inside: boolean;
@@ -81,18 +86,30 @@ function wetShareOf({ findings, outline }: Roof): number | null {
   return Math.min(1, (drawn + stated) / Math.abs(signedAreaSqFt(outline)));
 }
 
-const pondsOf = (findings: readonly InspectionFinding[], { verdict }: ExistingReport): boolean | null =>
-  verdict === 'ponds' || anyBears(findings, 'pond') ? true : verdict === 'undecided' ? null : false;
+/**
+ * Water that stays past the hours of the rule. What was seen then goes before what readings say, and before a finding of
+ * water that nobody timed.
+ */
+function pondsOf(findings: readonly InspectionFinding[], { verdict, passes48h }: ExistingReport): boolean | null {
+  if (passes48h !== null) return !passes48h;
+  return saysPond(findings, verdict) ? true : verdict === 'undecided' ? null : false;
+}
+
+const saysPond = (findings: readonly InspectionFinding[], verdict: ExistingReport['verdict']): boolean =>
+  verdict === 'ponds' || anyBears(findings, 'pond');
 
 /** Everything of the roof file and of the judged old surface that bears on what to do with it. */
-export function evidenceOf({ site, existing }: Pick<ScopeInput, 'site' | 'existing'>): ScopeEvidence {
+export function evidenceOf({
+  site,
+  existing,
+  ruleSet,
+}: Pick<ScopeInput, 'site' | 'existing' | 'ruleSet'>): ScopeEvidence {
   const { findings, covering } = site.roof;
   const { ageYears, layers, kind } = covering;
   const membrane = kind === null ? null : likeIt[kind];
   const life = lifeRows.find((row) => row.membrane === membrane)?.years ?? null;
   const wet = wetFound(findings);
   const wetShare = wet === null ? null : wetShareOf(site.roof);
-  const rot = anyBears(findings, 'wood');
   const inside = anyBears(findings, 'inside');
   return {
     findings,
@@ -107,11 +124,16 @@ export function evidenceOf({ site, existing }: Pick<ScopeInput, 'site' | 'existi
       anyBears(findings, 'bare'),
     old: ageYears !== null && life !== null && ageYears > life[1],
     ponds: pondsOf(findings, existing),
+    seenDry:
+      existing.passes48h === true
+        ? { hours: ruleSet.building.drainsWithin.hours, against: saysPond(findings, existing.verdict) }
+        : null,
     wet,
     wetShare,
     wetOverLimit: wetShare !== null && wetShare > wetShareLimit.share,
-    rot,
-    rotAndLeak: rot && findings.some(({ kind: found }) => found === 'leak-below'),
+    softDeck: deckSoft(findings) === true,
+    edgeWood: anyBears(findings, 'edge-wood'),
+    rotAndLeak: rotAndLeakOf(findings, site.roof.outline),
     local: findings.filter(({ kind: found }) => bears(found) === 'local'),
     surface: anyBears(findings, 'surface') || anyBears(findings, 'bare'),
     inside,

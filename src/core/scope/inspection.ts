@@ -1,11 +1,12 @@
 import { feetInches, inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
-import { between, centroid, distanceFt, signedAreaSqFt } from '../geometry/vector.ts';
+import { centroid, distanceFt, signedAreaSqFt } from '../geometry/vector.ts';
 import type { InspectedFinding, Point } from '../report/types.ts';
 import { areaWords, placeWords, sideWords, startWords } from '../report/words.ts';
-import type { FoundBy, InspectionFinding, Ring } from '../roof.ts';
+import type { FoundBy, InspectionFinding } from '../roof.ts';
 import type { Site } from '../site/site.ts';
 import { kindRow } from './bearing.ts';
+import { stretchOf } from './places.ts';
 
 const foundWords: Readonly<Record<FoundBy, string>> = {
   eye: 'seen',
@@ -14,14 +15,6 @@ const foundWords: Readonly<Record<FoundBy, string>> = {
   scan: 'moisture scan',
   'from-below': 'seen from below',
 };
-
-/** The marked stretch of a side. */
-function stretchOf({ side, fromFt, toFt }: InspectionFinding, outline: Ring): [Point, Point] | null {
-  if (side === null) return null;
-  const [a, b] = [outline[side], outline[(side + 1) % outline.length]];
-  const length = distanceFt(a, b);
-  return [between(a, b, (fromFt ?? 0) / length), between(a, b, (toFt ?? length) / length)];
-}
 
 function whereOf(finding: InspectionFinding, line: readonly [Point, Point] | null, { edges, roof }: Site): string {
   if (line !== null) {

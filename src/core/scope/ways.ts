@@ -58,21 +58,37 @@ function agesWords({ ageYears, life }: ScopeEvidence): string {
   return `(${plainNumber(ageYears)} years${band}.)`;
 }
 
+/** Soft deck and rotten eaves are opened before anything is decided over them; neither bars a repair. */
+function askWood(out: Weighing, { softDeck, edgeWood, wet }: ScopeEvidence): void {
+  if (softDeck) out.ask(reason('rot-not-covered'), 'open-wood');
+  if (edgeWood) out.ask(reason('edge-wood'), 'open-wood', ...(wet === null ? (['cores'] as const) : []));
+}
+
+function seenDryNote(out: Weighing, { seenDry }: ScopeEvidence): void {
+  if (seenDry === null) return;
+  const doubt = seenDry.against
+    ? 'Other signs speak of water that stands: look once more in the cool season, with the ways out clear.'
+    : '';
+  out.note(reason('seen-dry', `It was seen dry ${plainNumber(seenDry.hours)} h after rain. ${doubt}`.trim()));
+}
+
 export function repairWay(evidence: ScopeEvidence): ScopeWay {
-  const { ponds, wet, wetShare, wetOverLimit, pastService, old, local, surface, inside, rot } = evidence;
+  const { ponds, wet, wetShare, wetOverLimit, pastService, old, local, surface, inside } = evidence;
+  const rot = evidence.softDeck || evidence.edgeWood;
   const out = new Weighing();
   if (ponds) out.bar(reason('pond-not-patched'));
   if (pastService) out.bar(reason('past-service', agesWords(evidence)));
   if (wetOverLimit) out.bar(reason('wet-over-quarter', `Here: ${percent(wetShare ?? 1)}.`));
-  if (evidence.rotAndLeak) out.bar(reason('rot-and-leak'));
+  if (evidence.rotAndLeak === 'ground') out.bar(reason('rot-and-leak'));
   if (wet && wetShare === null) out.ask(reason('wet-removed', 'How far it reaches is not known.'), 'scan');
   if (wet === null && (inside || surface)) out.ask(reason('moisture-not-known'), 'cores', 'scan');
   if (evidence.findings.length === 0) out.ask(reason('nothing-noted'), 'inspection');
   // What is broken is mended whether or not water stays; the pond then has a cure of its own.
   if (ponds === null && local.length === 0) out.ask(reason('pond-not-known'), 'look-after-rain');
-  if (rot) out.ask(reason('rot-not-covered'), 'open-wood');
+  askWood(out, evidence);
   if (local.length > 0) out.note(reason('local-repair'));
   else if (evidence.findings.length > 0 && !surface && !inside && !rot && !wet) out.note(reason('upkeep'));
+  seenDryNote(out, evidence);
   if (ponds === null && local.length > 0) out.note(reason('pond-not-known'));
   if (wet === null && local.length > 0)
     out.note(reason('moisture-not-known', 'Press beside every repair, and cut a core where it is soft.'));
@@ -82,17 +98,19 @@ export function repairWay(evidence: ScopeEvidence): ScopeWay {
 }
 
 export function coatWay(evidence: ScopeEvidence): ScopeWay {
-  const { ponds, wet, layers, pastService, rot } = evidence;
+  const { ponds, wet, layers, pastService, softDeck } = evidence;
   const out = new Weighing();
   if (ponds) out.bar(reason('pond-not-coated'));
   if (wet) out.bar(reason('wet-removed'));
   if (layers !== null && layers > 1) out.bar(reason('coat-second-layer'));
   if (pastService) out.bar(reason('past-service', agesWords(evidence)));
-  if (rot) out.bar(reason('rot-not-covered'));
+  if (softDeck) out.bar(reason('rot-not-covered'));
   if (wet === null) out.ask(reason('moisture-not-known'), 'cores', 'scan');
+  askWood(out, evidence);
   if (layers === null) out.ask(reason('coat-second-layer', 'How many lie there is not known.'), 'count-layers');
   if (ponds === null) out.ask(reason('pond-not-known'), 'look-after-rain');
   out.note(reason('coat-allowed'));
+  seenDryNote(out, evidence);
   return out.way('coat');
 }
 
@@ -122,14 +140,14 @@ export interface RecoverFacts {
 }
 
 export function recoverWay(evidence: ScopeEvidence, facts: RecoverFacts): ScopeWay {
-  const { ponds, wet, wetShare, wetOverLimit, layers, rot, rotAndLeak } = evidence;
+  const { ponds, wet, wetShare, wetOverLimit, layers, rotAndLeak } = evidence;
   const { chosen } = facts;
   const out = new Weighing();
   const soaked = wet === null ? null : wet && (wetShare === null || wetOverLimit);
   const answer = mayRecover(layers, wet && wetShare === null ? null : soaked, facts.covering);
   const source = recoverSource(facts.ruleSet, answer.source);
   if (answer.allowed === false) out.bar({ text: answer.why, source });
-  if (rotAndLeak) out.bar(reason('rot-and-leak'));
+  if (rotAndLeak === 'ground') out.bar(reason('rot-and-leak'));
   if (ponds && chosen === null) out.bar(reason('pond-needs-fall', 'No taper fits under the heights of this roof.'));
   const high = ponds && chosen !== null ? tooHigh(chosen, facts.budgets, facts.buildUpIn) : null;
   if (high !== null) out.bar(reason('pond-needs-fall', high));
@@ -137,10 +155,11 @@ export function recoverWay(evidence: ScopeEvidence, facts: RecoverFacts): ScopeW
     const tests: ScopeTestId[] = wet && wetShare === null ? ['scan'] : ['cores', 'scan'];
     out.ask({ text: answer.why, source }, ...(layers === null ? (['count-layers'] as const) : []), ...tests);
   }
-  if (rot && !rotAndLeak) out.ask(reason('rot-not-covered'), 'open-wood');
+  askWood(out, evidence);
   if (answer.allowed) out.note({ text: answer.why, source });
   if (wet && wetShare !== null) out.note(reason('wet-cut-out', `Here: ${percent(wetShare)}.`));
   if (ponds) out.note(reason('pond-needs-fall'));
+  seenDryNote(out, evidence);
   return out.way('re-cover');
 }
 
@@ -151,7 +170,7 @@ export function tearOffWay(evidence: ScopeEvidence, recover: ScopeWay): ScopeWay
   const grounds: ScopeReason[] = [
     ...(layers !== null && layers > 1 ? recover.reasons.slice(0, 1) : []),
     ...(wetOverLimit ? [reason('wet-over-quarter', `Here: ${percent(wetShare ?? 1)}.`)] : []),
-    ...(rotAndLeak ? [reason('rot-and-leak')] : []),
+    ...(rotAndLeak === 'ground' ? [reason('rot-and-leak')] : []),
     ...(pastService ? [reason('past-service', agesWords(evidence))] : []),
   ];
   for (const ground of grounds) out.note(ground);
@@ -159,6 +178,8 @@ export function tearOffWay(evidence: ScopeEvidence, recover: ScopeWay): ScopeWay
     out.note(reason('shows-the-deck'));
     return out.way('tear-off');
   }
+  if (rotAndLeak !== null && rotAndLeak !== 'ground')
+    out.ask(reason('rot-and-leak-open', rotAndLeak.lacks.join(' ')), 'open-wood');
   if (evidence.findings.length === 0 && evidence.ponds !== true) out.ask(reason('nothing-noted'), 'inspection');
   else if (wet === null) out.ask(reason('looks-alone'), 'cores', 'scan');
   if (wet && wetShare === null) out.ask(reason('wet-removed', 'How far it reaches is not known.'), 'scan');

@@ -10,10 +10,11 @@ import { sheathing } from '../../../reference/takeoff/tear-off.ts';
 import { feetInches, plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { signedAreaSqFt } from '../geometry/vector.ts';
+import { deckNames } from '../kind-names.ts';
 import type { Layout, WoodAllowance, WoodRow } from '../report/types.ts';
 import { sideWords } from '../report/words.ts';
 import type { InspectionFinding } from '../roof.ts';
-import { bears } from '../scope/bearing.ts';
+import { isRot } from '../scope/bearing.ts';
 import { sideLengthFt } from '../site/edges.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
@@ -123,7 +124,7 @@ function sheetRow(site: Site, opened: ReadonlySet<string>, found: readonly Inspe
     id: 'deck-sheets',
     findingNumber: null,
     what: panel
-      ? `deck sheets 4 x 8 ft, ${site.given.deckThicknessIn} in ${site.given.deckKind}`
+      ? `deck sheets 4 x 8 ft, ${site.given.deckThicknessIn} in ${deckNames[site.given.deckKind]}`
       : `deck boards ${site.given.deckThicknessIn} in, in lots of ${sheathing.sheetSqFt} sq ft`,
     unit: panel ? 'sheets' : 'lots',
     likely,
@@ -146,9 +147,9 @@ export const openedBy = (layout: Layout | null): ReadonlySet<string> =>
 export function woodAllowance(site: Site, opened: ReadonlySet<string>): WoodAllowance | null {
   if (!WOOD.has(site.given.deckKind)) return null;
   const { findings } = site.roof;
-  const rotten = findings.filter(({ kind }) => bears(kind) === 'wood');
+  const rotten = findings.filter(isRot);
   const edges = findings.flatMap((finding, i) =>
-    bears(finding.kind) === 'wood' || finding.kind === 'stained-eave' ? edgeRow(site, finding, i) : [],
+    isRot(finding) || finding.kind === 'stained-eave' ? edgeRow(site, finding, i) : [],
   );
   const sheets = rotten.length === 0 ? [] : [sheetRow(site, opened, rotten)];
   if (sheets.length + edges.length === 0) return null;
