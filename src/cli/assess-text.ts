@@ -168,6 +168,7 @@ export function assessText(assessment: Assessment): string {
     ...wrapped(rules),
     '',
     ...wrapped(assessment.headline),
+    ...(assessment.planned.note === null ? [] : wrapped(assessment.planned.note)),
     ...part('The roof today', today(assessment)),
     ...scopeText(assessment),
     ...part('Height that is there', budgets(assessment.budgets)),

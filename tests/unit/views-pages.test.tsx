@@ -189,7 +189,7 @@ describe('crew sheet', () => {
   it('gives check points their heights and room to write', async () => {
     const page = await html(<CrewSheetPage assessment={byHand} setting={setting} />);
     expect(text(page)).toContain('2 12′-0″ in from the gutter side 0″ 4″ +3″');
-    expect(page).toMatch(/<td class="blank-cell" data-head="Deck read">/);
+    expect(page).toMatch(/<td class="blank-cell" data-head="Ground read">/);
   });
 
   const form: AsBuiltForm = {

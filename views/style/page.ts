@@ -69,7 +69,8 @@ tr.chosen{background:var(--grey-0)}
 cite.why{font-style:italic;font-size:.92em}
 .line{display:block}
 .ladder{max-width:38rem}
-.draft-note{border-left:3px solid var(--stop);padding:.2rem 0 .2rem .8rem}
+.draft-note,.planned-note{border-left:3px solid var(--stop);padding:.2rem 0 .2rem .8rem}
+.planned-note{border-left-color:currentColor}
 ${stacked('few', 30)}
 ${stacked('many', 52)}
 .limits{list-style:none;padding:0}

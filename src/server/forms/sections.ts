@@ -402,7 +402,7 @@ const buildUp: SectionSpec = {
       at: '',
       title: 'Tear-off',
       fields: [
-        measure('removedIn', 'Build-up that is torn off', 'thickness', 'nothing: all of it'),
+        measure('removedIn', 'Build-up that is torn off', 'thickness', 'left empty: all of it; 0: the old roof stays'),
         measure('wind.mph', 'Wind', 'speed'),
         text('wind.edition', 'Edition of the wind map'),
       ],
