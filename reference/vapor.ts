@@ -81,6 +81,14 @@ export const permeances = [
     at: 'poly or self-adhered sheet, 0.05 to 0.06',
     grade: 'memory',
   },
+  {
+    layer: 'foil-retarder',
+    perm: 0.01,
+    perInch: false,
+    source: 'memory',
+    at: 'foil-faced self-adhered sheet, 0.01 or less',
+    grade: 'memory',
+  },
 ] as const satisfies readonly PermeanceRow[];
 
 export type LayerName = (typeof permeances)[number]['layer'];
@@ -175,6 +183,13 @@ export const retarderPractice = {
   at: 'vapor retarder in very damp rooms and climate zones 7 and 8',
   grade: 'practice',
 } as const satisfies Cited & Record<string, unknown>;
+
+/** The air barrier goes to the deck where the insulation lies above it: gaps carry more water than the layers let through. */
+export const deckAirSeal = {
+  source: 'practice',
+  at: 'air barrier on the deck under insulation',
+  grade: 'practice',
+} as const satisfies Cited;
 
 /** Water under the covering over a wood deck that is too much; the common limit for other decks is five times as high. */
 export const wetAlarm = {

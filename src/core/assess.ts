@@ -217,7 +217,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
   const membranes = compareMembranes(facts);
   const budgets = limits.map(budgetOf);
   const flat = flatBoards(site, old.report);
-  const damp = dampAnswers({ site, ruleSet, layout: chosen, membrane: membranes.chosen, energy });
+  const damp = dampAnswers({ site, ruleSet, layout: chosen, membrane: membranes.chosen, energy, budgets });
   const materials =
     chosen === null
       ? { lines: [], findings: [] }

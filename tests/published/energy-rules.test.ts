@@ -260,7 +260,14 @@ function rulesOf(more: Parameters<typeof roofFile>[0]) {
   if (!parsed.ok) throw new Error(parsed.problems.map(({ message }) => message).join('\n'));
   const site = siteOf(parsed.roof);
   const ruleSet = rulesOfRoof(parsed.roof);
-  const { report } = dampAnswers({ site, ruleSet, layout: null, membrane: 'tpo', energy: energyTarget(site, ruleSet) });
+  const { report } = dampAnswers({
+    site,
+    ruleSet,
+    layout: null,
+    membrane: 'tpo',
+    energy: energyTarget(site, ruleSet),
+    budgets: [],
+  });
   const rules = report.energyRules;
   const result = (id: string): string | undefined =>
     [...rules.rows, ...rules.coolRoof].find((one) => one.id === id)?.result;

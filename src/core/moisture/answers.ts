@@ -1,7 +1,7 @@
 import { energyRulesReport } from '../energy/rules.ts';
 import type { EnergyTarget } from '../layout/energy-target.ts';
 import { coolRoofFindings, dampFindings, ventFindings } from '../report/damp-findings.ts';
-import type { Assessment, Assumption, Finding, Layout } from '../report/types.ts';
+import type { Assessment, Assumption, Budget, Finding, Layout } from '../report/types.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
 import { ventReport } from '../vents/attic.ts';
@@ -14,6 +14,8 @@ export interface DampInput {
   /** Id of the chosen covering. */
   membrane: string | null;
   energy: EnergyTarget;
+  /** Every height that limits the build-up. */
+  budgets: readonly Budget[];
 }
 
 export interface DampAnswers {

@@ -1,3 +1,4 @@
+import { wetAlarm } from '../../../reference/vapor.ts';
 import { cOfF } from '../heat/degrees.ts';
 import { type VaporLayer, type VaporState, vaporProfile } from './glaser.ts';
 import { saturationPa } from './psychrometrics.ts';
@@ -8,7 +9,10 @@ const MONTH_S = (365 / 12) * 86_400;
 /** Cooled or aired rooms do not get damper than this in summer. */
 const MOST_INDOOR_RH = 0.7;
 const FILMS = { outsideFilm: 0.04, insideFilm: 0.1 } as const;
-const YEARS = 2;
+/** Years of the balance. */
+export const YEARS = 2;
+/** Left after two years: less is none. */
+const LEFT_G = 1;
 
 export interface Month {
   /** 0 = January. */
@@ -81,3 +85,7 @@ export function yearBalance(layers: readonly VaporLayer[], winter: Winter, exces
   }
   return { months, peakGPerM2, leftGPerM2: total, wettestFace };
 }
+
+/** Whether it never holds more water than is let pass, and is dry again in a year. Source: `wetAlarm` */
+export const driesOut = ({ peakGPerM2, leftGPerM2 }: Pick<YearBalance, 'peakGPerM2' | 'leftGPerM2'>): boolean =>
+  leftGPerM2 <= LEFT_G && peakGPerM2 <= wetAlarm.gPerM2;

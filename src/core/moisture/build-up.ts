@@ -3,7 +3,7 @@ import { belowRPerIn, type LayerName, permeances, winterBoard } from '../../../r
 import { inches, plainNumber, rValue } from '../../units/print.ts';
 import { R_IP } from '../heat/degrees.ts';
 import { labelLaw } from '../layout/thermal.ts';
-import type { Assumption, Layout, MoistureReport } from '../report/types.ts';
+import type { Assumption, Layout, MoistureReport, RetarderKind } from '../report/types.ts';
 import type { BelowInsulationKind, DeckKind } from '../roof.ts';
 import type { Site } from '../site/site.ts';
 import { stillAirOf, type VaporLayer } from './glaser.ts';
@@ -101,6 +101,8 @@ const deckLayer = (kind: DeckKind): LayerName =>
 const DECK_R_PER_IN = 1;
 const woods: readonly DeckKind[] = ['plywood', 'osb', 'plank', 'tongue-and-groove'];
 
+export const isWood = (deckKind: DeckKind): boolean => woods.includes(deckKind);
+
 const sliced = (r: number): number => Math.max(1, Math.ceil(r / SLICE_R));
 
 function layersOf(site: Site, above: BuildUp['above'], below: BuildUp['below']): RoofLayer[] {
@@ -112,7 +114,7 @@ function layersOf(site: Site, above: BuildUp['above'], below: BuildUp['below']):
   const out: RoofLayer[] = [{ face: 'under the covering', r: 0.1, perm: permOf('covering'), slices: 1 }];
   if (boardsR > 0)
     out.push({ face: 'top of the deck', r: boardsR, perm: permOf('polyiso', boardsIn), slices: sliced(boardsR) });
-  const deckR = woods.includes(deckKind) ? deckThicknessIn * DECK_R_PER_IN : 0.1;
+  const deckR = isWood(deckKind) ? deckThicknessIn * DECK_R_PER_IN : 0.1;
   out.push({ face: 'underside of the deck', r: deckR, perm: permOf(deckLayer(deckKind)), slices: 1 });
   if (belowR > 0 && below.kind !== null && below.kind !== 'none') {
     const perm = permOf(below.kind, belowR / rPerInOf(below.kind));
@@ -122,9 +124,14 @@ function layersOf(site: Site, above: BuildUp['above'], below: BuildUp['below']):
   return out;
 }
 
-/** The roof as layers, at the thinnest place of what goes above the deck. */
-export function buildUpOf(site: Site, layout: Layout | null): BuildUp {
-  const above = aboveDeck(site, layout);
+/**
+ * The roof as layers, at the thinnest place of what goes above the deck.
+ * @param moreIn flat board under it all besides what the layout has
+ */
+export function buildUpOf(site: Site, layout: Layout | null, moreIn = 0): BuildUp {
+  const planned = aboveDeck(site, layout);
+  const moreR = moreIn * winterBoard.rPerIn;
+  const above = { ...planned, winterR: planned.winterR + moreR, labelR: planned.labelR + moreR };
   const { below, assumed } = belowDeck(site);
   return { above, below, layers: layersOf(site, above, below), assumed };
 }
@@ -136,9 +143,14 @@ export const vaporLayers = (layers: readonly RoofLayer[], slice = true): VaporLa
     return Array.from({ length: n }, () => ({ r: r / n / R_IP, sdM: stillAirOf(perm) / n }));
   });
 
+/** Permeance of the retarders, perms. */
+export const retarderPerm = (kind: Exclude<RetarderKind, 'none'>): number =>
+  permOf(kind === 'foil' ? 'foil-retarder' : 'retarder');
+
 /** The same roof with a vapor retarder on the deck. */
-export function withRetarder(layers: readonly RoofLayer[]): RoofLayer[] {
+export function withRetarder(layers: readonly RoofLayer[], kind: RetarderKind = 'sheet'): RoofLayer[] {
+  if (kind === 'none') return [...layers];
   const at = layers.findIndex(({ face }) => face === 'underside of the deck');
-  const sheet = { face: 'vapor retarder', r: 0.01, perm: permOf('retarder'), slices: 1 };
+  const sheet = { face: 'vapor retarder', r: 0.01, perm: retarderPerm(kind), slices: 1 };
   return [...layers.slice(0, at), sheet, ...layers.slice(at)];
 }

@@ -13,7 +13,7 @@ const OUTSIDE_FILM_R = 0.17;
  */
 export function shareAbove(coldF: number): number {
   const { leastF, roomF } = condensingPlane;
-  return Math.max(0, (leastF - coldF) / (roomF - coldF));
+  return coldF >= leastF ? 0 : (leastF - coldF) / (roomF - coldF);
 }
 
 /** R above the deck that the share asks for over what lies below; films not counted. */

@@ -8,6 +8,8 @@ import { rPerInOf } from './build-up.ts';
 
 export interface OptionInput {
   joistIn: number;
+  /** The deck is of wood: what is filled below it are joist spaces. */
+  wood: boolean;
   /** Height between the low and the high end of the joist spaces, ft. */
   riseFt: number;
   areaSqFt: number;
@@ -42,7 +44,7 @@ type Draft = Omit<InsulationOption, 'reachesTarget' | 'breaks' | 'source'> & {
 
 const aboveBreaks = ['keep-covering', 'no-foam-above'] as const;
 
-function belowDrafts({ joistIn, riseFt, leastAboveR, targetR }: OptionInput): Draft[] {
+function belowDrafts({ joistIn, wood, riseFt, leastAboveR, targetR }: OptionInput): Draft[] {
   const battsR = joistIn * rPerInOf('batts');
   const ventedR = Math.max(0, joistIn - ventSpace.leastIn) * rPerInOf('batts');
   const high = riseFt >= lowSlopeVenting.heightFt;
@@ -64,7 +66,7 @@ function belowDrafts({ joistIn, riseFt, leastAboveR, targetR }: OptionInput): Dr
     },
     {
       id: 'unvented-batts',
-      title: 'Joist spaces filled with batts, no vents, nothing above',
+      title: `${wood ? 'Joist spaces' : 'Space under the deck'} filled with batts, no vents, nothing above`,
       r: battsR,
       aboveR: 0,
       against: [],

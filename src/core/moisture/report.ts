@@ -1,26 +1,32 @@
-import { indoorClasses, lowSlopeVenting, unventedRule, ventedOrNot, wetAlarm } from '../../../reference/vapor.ts';
+import { lowSlopeVenting, unventedRule, ventedOrNot, wetAlarm } from '../../../reference/vapor.ts';
 import { plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { signedAreaSqFt } from '../geometry/vector.ts';
 import { cOfF, fOfC } from '../heat/degrees.ts';
 import type { EnergyTarget } from '../layout/energy-target.ts';
-import type { Assumption, Layout, MoistureReport } from '../report/types.ts';
+import type { Assumption, Budget, Layout, MoistureReport } from '../report/types.ts';
 import type { Site } from '../site/site.ts';
 import { monthPressures, yearBalance } from './balance.ts';
-import { buildUpOf, type RoofLayer, USUAL_JOIST_IN, vaporLayers, withRetarder } from './build-up.ts';
+import { buildUpOf, isWood, type RoofLayer, USUAL_JOIST_IN, vaporLayers, withRetarder } from './build-up.ts';
 import { rBelowFor } from './condensing-plane.ts';
+import { cureOf } from './cure.ts';
+import { cureWords } from './cure-words.ts';
+import { sheetAsked } from './deck-sheet.ts';
 import { faceTemperatures, vaporProfile } from './glaser.ts';
 import { constraintsOf, insulationOptions, relaxations, someCompliant } from './options.ts';
 import { dewPointOf, saturationPa } from './psychrometrics.ts';
 import { retarderAdvice } from './retarder.ts';
+import { ROOM_F, type Room, roomAssumed, roomOf } from './room.ts';
 import { deckF, leastAbove, moistureTests } from './tests.ts';
 import { moistureVerdict } from './verdict.ts';
-import { excessShare, type Winter, winterFor } from './winter.ts';
+import { type Winter, winterFor } from './winter.ts';
 
 export interface MoistureInput {
   site: Site;
   layout: Layout | null;
   energy: EnergyTarget;
+  /** Every height that limits the build-up. */
+  budgets: readonly Budget[];
 }
 
 export interface MoistureAnswer {
@@ -29,34 +35,7 @@ export interface MoistureAnswer {
   assumed: readonly Assumption[];
 }
 
-const ROOM_F = 70;
 const FILMS = { outsideFilm: 0.03, insideFilm: 0.107 } as const;
-const [, ordinary] = indoorClasses;
-
-interface Room {
-  humidityPct: number;
-  given: boolean;
-  dewPointF: number;
-  /** Vapor pressure indoors over outdoors in frost, Pa. */
-  excessPa: number;
-}
-
-/** Damp of the rooms in January: as given, else that of ordinary dwellings. */
-function roomOf(winter: Winter, givenPct: number | null): Room {
-  const january = monthPressures(winter, 0, 0);
-  const saturated = saturationPa(cOfF(ROOM_F));
-  const share = Math.max(0.2, excessShare(january.outsideC));
-  const excessPa =
-    givenPct === null ? ordinary.excessPa : Math.max(0, ((givenPct / 100) * saturated - january.outsidePa) / share);
-  const insidePa = monthPressures(winter, 0, excessPa).insidePa;
-  return {
-    humidityPct: (100 * insidePa) / saturated,
-    given: givenPct !== null,
-    dewPointF: fOfC(dewPointOf(insidePa)),
-    excessPa,
-  };
-}
-
 /** January by the layers: temperature and dew point at every inner face. */
 function januaryProfile(layers: readonly RoofLayer[], winter: Winter, room: Room): MoistureReport['profile'] {
   const air = monthPressures(winter, 0, room.excessPa);
@@ -95,18 +74,6 @@ function riseOf({ measured, outline }: Site): number {
   return heights.length === 0 ? 0 : (Math.max(...heights) - Math.min(...heights)) / 12;
 }
 
-function roomAssumed(room: Room | null, winter: Winter | null): Assumption[] {
-  if (room === null || winter === null || room.given) return [];
-  return [
-    {
-      path: 'building.winterHumidityPct',
-      value: `${plainNumber(room.humidityPct)} %`,
-      because: `rooms of an ordinary dwelling in January with the outdoor air of ${winter.place}`,
-      findOut: 'hang up a humidity meter for a week in January',
-    },
-  ];
-}
-
 function balanceOf(layers: readonly RoofLayer[], winter: Winter, excessPa: number) {
   const plain = yearBalance(vaporLayers(layers), winter, excessPa);
   const sealed = yearBalance(vaporLayers(withRetarder(layers)), winter, excessPa);
@@ -125,7 +92,7 @@ function balanceOf(layers: readonly RoofLayer[], winter: Winter, excessPa: numbe
  * balance by months. A steady profile is shown and not graded, for it fails every roof that is sealed on its cold side.
  * Correctness: tests/published/moisture-*.test.ts, tests/cases/damp.test.ts
  */
-export function moistureReport({ site, layout, energy }: MoistureInput): MoistureAnswer {
+export function moistureReport({ site, layout, energy, budgets }: MoistureInput): MoistureAnswer {
   const { roof, given } = site;
   const { winter, climateZone, assumed } = winterFor(roof.place);
   const built = buildUpOf(site, layout);
@@ -138,7 +105,7 @@ export function moistureReport({ site, layout, energy }: MoistureInput): Moistur
     built,
     winter,
     climateZone,
-    dewPointF: room?.dewPointF ?? null,
+    room,
     balance: balance?.plain ?? null,
   };
   const tests = heated ? moistureTests(tested) : [];
@@ -152,6 +119,7 @@ export function moistureReport({ site, layout, energy }: MoistureInput): Moistur
     heated && (!foamThere || constraints.length > 0)
       ? insulationOptions({
           joistIn: roof.deck.joists?.depthIn ?? USUAL_JOIST_IN,
+          wood: isWood(given.deckKind),
           riseFt,
           areaSqFt: Math.abs(signedAreaSqFt(roof.outline)),
           targetR: energy.r,
@@ -161,21 +129,53 @@ export function moistureReport({ site, layout, energy }: MoistureInput): Moistur
         })
       : [];
   const noCompliantOption = constraints.length > 0 && options.length > 0 && !someCompliant(options);
+  const failing = known && tests.some(({ state }) => state === 'fails');
+  const cure = failing
+    ? cureOf({ builtWith: (moreIn) => buildUpOf(site, layout, moreIn), winter, climateZone, room, layout, budgets })
+    : null;
+  const deck = { kind: given.deckKind, keepsOld: given.removedIn === 0 && given.buildUpIn > 0 };
+  const retarder = retarderAdvice({
+    foamBelow: below.kind === 'closed-cell',
+    januaryF: winter?.januaryF ?? null,
+    humidityPct: room?.humidityPct ?? 0,
+    excessPa: room?.excessPa ?? 0,
+    climateZone,
+    balance: balance?.plain ?? null,
+    sealed: balance?.sealed ?? null,
+    cure,
+    deck,
+  });
+  const asked = heated ? sheetAsked(deck, below.kind, retarder, cure) : { sheet: null, todo: [] };
   const judged = moistureVerdict({
     built,
     room: given.below,
     tests,
-    balance: balance?.plain ?? null,
-    leastAboveR,
+    balance: balance?.report ?? null,
     mostBelowR,
     climateZone,
+    cure,
+    cureTodo:
+      cure === null || winter === null
+        ? []
+        : cureWords({
+            cure,
+            above,
+            below,
+            coldF: winter.coldF,
+            constraints,
+            meetsTable: !tests.some(({ id, state }) => id === 'table-foam' && state === 'fails'),
+          }),
+    sheetTodo: asked.todo,
   });
   const { vented: _, ...belowReport } = below;
   const report: MoistureReport = {
     ...judged,
     winter:
       winter === null ? null : { place: winter.place, climateZone, januaryF: winter.januaryF, coldF: winter.coldF },
-    room: room === null ? null : { humidityPct: room.humidityPct, given: room.given, dewPointF: room.dewPointF },
+    room:
+      room === null
+        ? null
+        : { airF: ROOM_F, humidityPct: room.humidityPct, given: room.given, dewPointF: room.dewPointF },
     above,
     below: belowReport,
     mostBelowR,
@@ -184,15 +184,9 @@ export function moistureReport({ site, layout, energy }: MoistureInput): Moistur
     tests,
     profile: known ? januaryProfile(layers, winter, room) : [],
     balance: balance?.report ?? null,
-    retarder: retarderAdvice({
-      foamBelow: below.kind === 'closed-cell',
-      januaryF: winter?.januaryF ?? null,
-      humidityPct: room?.humidityPct ?? 0,
-      excessPa: room?.excessPa ?? 0,
-      climateZone,
-      balance: balance?.plain ?? null,
-      sealed: balance?.sealed ?? null,
-    }),
+    cure,
+    deckSheet: asked.sheet,
+    retarder,
     venting: ventingOf(riseFt, below.kind),
     constraints,
     options,

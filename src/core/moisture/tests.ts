@@ -2,16 +2,17 @@ import { condensingPlane, leastFoamShare, unventedRule, wetAlarm } from '../../.
 import { plainNumber, rValue } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { MoistureTest } from '../report/types.ts';
-import type { YearBalance } from './balance.ts';
+import { driesOut, type YearBalance } from './balance.ts';
 import type { BuildUp } from './build-up.ts';
 import { deckPlaneF, rAboveFor, shareAbove, tableFoam } from './condensing-plane.ts';
+import { ROOM_F, type Room } from './room.ts';
 import type { Winter } from './winter.ts';
 
 export interface TestInput {
   built: BuildUp;
   winter: Winter | null;
   climateZone: string | null;
-  dewPointF: number | null;
+  room: Room | null;
   balance: YearBalance | null;
 }
 
@@ -24,6 +25,10 @@ type Judged = Pick<MoistureTest, 'state' | 'asked' | 'found' | 'note'>;
 
 const notAsked = (note: string): Judged => ({ state: 'not-asked', asked: 'nothing', found: '', note });
 const notKnown = (note: string): Judged => ({ state: 'not-known', asked: 'not known', found: 'not known', note });
+
+/** "288 g per sq m, dry again in summer". */
+export const waterWords = ({ peakGPerM2, leftGPerM2 }: Pick<YearBalance, 'peakGPerM2' | 'leftGPerM2'>): string =>
+  `${plainNumber(peakGPerM2)} g per sq m, ${leftGPerM2 > 1 ? `${plainNumber(leftGPerM2)} left after two years` : 'dry again in summer'}`;
 
 const FOAMED = 'The foam lies against the deck: no air from the room reaches it.';
 
@@ -72,24 +77,24 @@ export function deckF({ built, winter }: TestInput): number | null {
 
 function deckTest(input: TestInput): Judged {
   if (foamed(input.built)) return notAsked(FOAMED);
+  const { room, winter } = input;
   const found = deckF(input);
-  if (found === null || input.dewPointF === null) return notKnown('Place or insulation below is not known.');
-  const leastF = Math.max(condensingPlane.leastF, input.dewPointF);
+  if (found === null || room === null || winter === null) return notKnown('Place or insulation below is not known.');
+  const leastF = Math.max(condensingPlane.leastF, room.dewPointF);
   return {
     state: found >= leastF - 1e-9 ? 'holds' : 'fails',
     asked: degrees(leastF),
     found: degrees(found),
-    note: `Room air turns to water at ${degrees(input.dewPointF)}; the room at ${condensingPlane.roomF} F.`,
+    note: `There: with ${condensingPlane.roomF} F in the room and ${degrees(winter.coldF)} outside, the mean of the three coldest months. Asked: ${condensingPlane.leastF} F by the method of the code, or where room air of ${ROOM_F} F and ${plainNumber(room.humidityPct)} % humidity turns to water (${degrees(room.dewPointF)}), whichever is more.`,
   };
 }
 
 function balanceTest({ balance }: TestInput): Judged {
   if (balance === null) return notKnown('Place or insulation below is not known.');
-  const grows = balance.leftGPerM2 > 1;
   return {
-    state: grows || balance.peakGPerM2 > wetAlarm.gPerM2 ? 'fails' : 'holds',
+    state: driesOut(balance) ? 'holds' : 'fails',
     asked: `${wetAlarm.gPerM2} g per sq m at most, dry again in a year`,
-    found: `${plainNumber(balance.peakGPerM2)} g per sq m, ${grows ? `${plainNumber(balance.leftGPerM2)} left after two years` : 'dry again in summer'}`,
+    found: waterWords(balance),
     note: 'What passes through the layers month by month, with no sun on the roof and no air through gaps: gaps carry more.',
   };
 }

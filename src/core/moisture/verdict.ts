@@ -1,18 +1,21 @@
-import { winterBoard } from '../../../reference/vapor.ts';
-import { inches, plainNumber, rValue } from '../../units/print.ts';
-import type { MoistureReport, MoistureTest } from '../report/types.ts';
+import { plainNumber, rValue } from '../../units/print.ts';
+import type { MoistureCure, MoistureReport, MoistureTest } from '../report/types.ts';
 import type { Below } from '../roof.ts';
-import type { YearBalance } from './balance.ts';
 import type { BuildUp } from './build-up.ts';
+import { waterWords } from './tests.ts';
 
 export interface VerdictInput {
   built: BuildUp;
   room: Below;
   tests: readonly MoistureTest[];
-  balance: YearBalance | null;
-  leastAboveR: number | null;
+  balance: NonNullable<MoistureReport['balance']> | null;
   mostBelowR: number | null;
   climateZone: string | null;
+  cure: MoistureCure | null;
+  /** What cures it, in words. */
+  cureTodo: readonly string[];
+  /** What goes on the deck under the boards, in words. */
+  sheetTodo: readonly string[];
 }
 
 export type Judged = Pick<MoistureReport, 'verdict' | 'answer' | 'reasons' | 'todo' | 'notKnown'>;
@@ -33,51 +36,49 @@ function noRoom(room: Below): Judged {
   return { verdict: 'not-asked', answer, reasons: [], todo: [], notKnown: [] };
 }
 
-function moreBoard({ leastAboveR, built }: VerdictInput): string[] {
-  if (leastAboveR === null) return [];
-  const missing = leastAboveR - Math.min(built.above.winterR, built.above.labelR);
-  if (missing <= 0) return [];
+/** What passes through in a year, and what a retarder makes of it. */
+function yearReasons({ balance, cure }: VerdictInput): string[] {
+  if (balance === null || balance.peakGPerM2 < 1) return [];
+  const { withRetarder } = balance;
   return [
-    `Bring the board above the deck to ${rValue(leastAboveR)} at its thinnest: about ${inches(Math.ceil((2 * missing) / winterBoard.rPerIn) / 2)} more.`,
+    `What passes through in winter, ${plainNumber(balance.peakGPerM2)} g per sq m at most, ${balance.leftGPerM2 > 1 ? 'does not dry out in a summer' : 'dries out again in summer'}.`,
+    ...(cure === null ? [] : [`Computed again with a vapor retarder on the deck: ${waterWords(withRetarder)}.`]),
   ];
 }
 
 /** All insulation above the deck, or none at all. */
-function allAbove({ tests, built, balance }: VerdictInput): Judged {
+function allAbove(input: VerdictInput): Judged {
+  const { tests, built, cure } = input;
   const fails = failed(tests);
-  const wet = fails.some(({ id }) => id === 'deck-plane');
-  if (wet)
+  if (fails.length > 0 && cure?.moreIn !== 0) {
+    const wet = fails.some(({ id }) => id === 'deck-plane');
     return {
       verdict: 'at-risk',
-      answer: `In winter the underside of the deck gets cold enough for room air to turn to water on it: ${built.above.what} is too little.`,
-      reasons: fails.map(sentenceOf),
-      todo: ['Put more insulation above the deck.'],
+      answer: wet
+        ? `In winter the underside of the deck gets cold enough for room air to turn to water on it: ${built.above.what} is too little.`
+        : `More water passes into the roof in winter than it should hold, and a vapor retarder alone does not cure it: ${built.above.what} is too little for rooms so damp.`,
+      reasons: [...fails.map(sentenceOf), ...yearReasons(input)],
+      todo: [...input.cureTodo, ...input.sheetTodo],
       notKnown: [],
     };
+  }
   if (tests.some(({ id, state }) => id === 'deck-plane' && state === 'not-known'))
     return {
       verdict: 'not-known',
       answer: 'All insulation lies above the deck, which is the safe place; the winter here is not known yet.',
       reasons: [],
-      todo: [],
+      todo: input.sheetTodo,
       notKnown: ['Town or climate zone: the winter is not known without it.'],
     };
-  const retarder = fails.some(({ id }) => id === 'year-balance');
+  const retarder = fails.length > 0;
   return {
     verdict: retarder ? 'safe-if' : 'safe',
     answer: `The deck stays about as warm as the room, because all insulation lies above it${retarder ? '; a vapor retarder on the deck keeps room damp out of the boards' : ''}.`,
     reasons: [
       'There is no hidden space below the deck where water could gather, and a leak would show.',
-      ...(balance === null || balance.peakGPerM2 < 1
-        ? []
-        : [
-            `What passes through in winter, ${plainNumber(balance.peakGPerM2)} g per sq m at most, ${balance.leftGPerM2 > 1 ? 'does not dry out in a summer' : 'dries out again in summer'}.`,
-          ]),
+      ...yearReasons(input),
     ],
-    todo: [
-      ...(retarder ? ['Lay a vapor retarder on the deck.'] : []),
-      'Make the deck airtight with a taped or self-adhered sheet: joints between boards are open.',
-    ],
+    todo: input.sheetTodo,
     notKnown: [],
   };
 }
@@ -106,36 +107,34 @@ function sprayed({ built, climateZone }: VerdictInput): Judged {
 }
 
 function batts(input: VerdictInput): Judged {
-  const { built, tests } = input;
-  const deciding = tests.filter(({ id }) => id === 'share-above' || id === 'table-foam' || id === 'deck-plane');
-  const fails = failed(deciding);
+  const { built, tests, cure, sheetTodo } = input;
+  const fails = failed(tests);
   const { vented } = built.below;
-  const unknown = deciding.filter(({ state }) => state === 'not-known');
-  if (fails.length > 0)
+  const unknown = tests.filter(({ state }) => state === 'not-known');
+  const notKnown = vented === 'unknown' ? ['Whether outside air passes over the insulation.'] : [];
+  const close = vented === 'no' ? [] : [CLOSE];
+  if (fails.length > 0 && cure?.moreIn !== 0)
     return {
       verdict: 'at-risk',
       answer: `Room air passes through ${built.below.what} and can turn to water on the cold deck: ${built.above.what} is not enough.`,
       reasons: fails.map(sentenceOf),
-      todo: [...moreBoard(input), ...(vented === 'no' ? [] : [CLOSE])],
-      notKnown: vented === 'unknown' ? ['Whether outside air passes over the insulation.'] : [],
+      todo: [...input.cureTodo, ...close, ...sheetTodo],
+      notKnown,
     };
   if (unknown.length > 0)
     return {
       verdict: 'not-known',
       answer: 'Whether the deck stays warm enough over the insulation below it cannot be said yet.',
       reasons: [],
-      todo: [],
-      notKnown: unknown.map(({ note }) => note),
+      todo: sheetTodo,
+      notKnown: unknown.map(({ note }) => note).filter((note, i, all) => all.indexOf(note) === i),
     };
   return {
-    verdict: vented === 'no' ? 'safe' : 'safe-if',
-    answer: `The board above the deck keeps it warm enough over ${built.below.what}${vented === 'no' ? '' : ', once no outside air passes over that'}.`,
-    reasons: deciding.map(sentenceOf),
-    todo: [
-      ...(vented === 'no' ? [] : [CLOSE]),
-      'No vapor retarder of class I on the ceiling side: the roof must dry that way.',
-    ],
-    notKnown: vented === 'unknown' ? ['Whether outside air passes over the insulation.'] : [],
+    verdict: vented === 'no' && fails.length === 0 ? 'safe' : 'safe-if',
+    answer: `The board above the deck keeps it warm enough over ${built.below.what}${vented === 'no' ? '' : ', once no outside air passes over that'}${fails.length === 0 ? '' : '; a vapor retarder on the deck keeps room damp out of the boards'}.`,
+    reasons: [...tests.map(sentenceOf), ...(fails.length === 0 ? [] : yearReasons(input))],
+    todo: [...close, ...sheetTodo, 'No vapor retarder of class I on the ceiling side: the roof must dry that way.'],
+    notKnown,
   };
 }
 

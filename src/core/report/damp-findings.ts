@@ -57,24 +57,42 @@ function broken({ constraints }: MoistureReport, layout: Layout | null): Finding
   });
 }
 
+/** A verdict that is not "safe": what puts it right, or what has to be found out. */
+function verdictFindings({ verdict, answer, todo, notKnown, source, tests, cure }: MoistureReport): Finding[] {
+  const where = 'inside the roof';
+  const failed = tests.find(({ state }) => state === 'fails');
+  const figures = { value: failed?.found ?? null, limit: failed?.asked ?? null, source: failed?.source ?? source };
+  if (verdict === 'at-risk') {
+    const settled = cure !== null && cure.moreIn !== null && cure.fits === true;
+    const message = [answer, ...todo].join(' ');
+    return [finding({ id: 'condensation-risk', level: settled ? 'fix' : 'stop', where, message, ...figures })];
+  }
+  if (verdict === 'safe-if')
+    return [
+      finding({
+        id: 'damp-conditions',
+        level: 'fix',
+        where,
+        message: [answer, 'Only if this is done:', ...todo].join(' '),
+        ...figures,
+      }),
+    ];
+  if (verdict === 'not-known')
+    return [
+      finding({
+        id: 'damp-not-known',
+        level: 'fix',
+        where,
+        message: [answer, `Not known: ${notKnown.join(' ')}`, ...todo].join(' '),
+        source,
+      }),
+    ];
+  return [];
+}
+
 /** What of damp, constraints and insulation somebody must act on. */
 export function dampFindings(moisture: MoistureReport, layout: Layout | null): Finding[] {
-  const { verdict, answer, todo, source, tests } = moisture;
-  const failed = tests.find(({ state }) => state === 'fails');
-  const risk =
-    verdict !== 'at-risk'
-      ? []
-      : [
-          finding({
-            id: 'condensation-risk',
-            level: 'fix',
-            where: 'inside the roof',
-            message: [answer, ...todo].join(' '),
-            value: failed?.found ?? null,
-            limit: failed?.asked ?? null,
-            source: failed?.source ?? source,
-          }),
-        ];
+  const { verdict } = moisture;
   const unvented = moisture.options.find(({ id }) => id === 'unvented-batts');
   const alone =
     moisture.noCompliantOption && verdict !== 'at-risk' && unvented !== undefined && !unvented.dry
@@ -88,7 +106,7 @@ export function dampFindings(moisture: MoistureReport, layout: Layout | null): F
           }),
         ]
       : [];
-  return [...compliance(moisture), ...risk, ...alone, ...broken(moisture, layout)];
+  return [...compliance(moisture), ...verdictFindings(moisture), ...alone, ...broken(moisture, layout)];
 }
 
 /** A covering that a cool-roof rule does not let pass. */

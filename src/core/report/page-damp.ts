@@ -39,7 +39,7 @@ const degrees = (f: number): string => `${plainNumber(f)} F`;
 export function winterWords({ winter, room }: MoistureReport): string | null {
   if (winter === null || room === null) return null;
   const from = room.given ? 'as measured' : 'as in ordinary homes';
-  return `Winter of ${winter.place}: January ${degrees(winter.januaryF)}, the three coldest months ${degrees(winter.coldF)}. Rooms at ${plainNumber(room.humidityPct)} % humidity (${from}): their air turns to water at ${degrees(room.dewPointF)}.`;
+  return `Winter of ${winter.place}: January ${degrees(winter.januaryF)}, the three coldest months ${degrees(winter.coldF)}. Rooms at ${degrees(room.airF)} and ${plainNumber(room.humidityPct)} % humidity (${from}): that air turns to water at ${degrees(room.dewPointF)}.`;
 }
 
 /** January through the roof, outside first: a face that is colder than its dew point gathers water. */
@@ -53,7 +53,7 @@ export function monthWords({ balance }: MoistureReport): string | null {
   if (balance === null || balance.peakGPerM2 < 0.5) return null;
   const months = balance.months.map(({ month, gPerM2 }) => `${MONTHS[month]} ${plainNumber(gPerM2)}`).join(', ');
   const sealed = balance.withRetarder;
-  return `Water in the roof at the end of each month, g per sq m: ${months}. With a vapor retarder on the deck ${plainNumber(sealed.peakGPerM2)} at most. Over ${balance.alarmGPerM2} is too much for wood.`;
+  return `Water in the roof at the end of each month, g per sq m: ${months}. With a vapor retarder on the deck ${plainNumber(sealed.peakGPerM2)} at most. Over ${balance.alarmGPerM2} is too much, by the careful limit of wood decks.`;
 }
 
 const reachWords: Readonly<Record<InsulationOption['reachesTarget'], string>> = {

@@ -20,7 +20,7 @@ function answersOf(more: object) {
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
   const site = siteOf(parsed.roof);
   const ruleSet = rulesOf(parsed.roof);
-  return dampAnswers({ site, ruleSet, layout: null, membrane: null, energy: energyTarget(site, ruleSet) });
+  return dampAnswers({ site, ruleSet, layout: null, membrane: null, energy: energyTarget(site, ruleSet), budgets: [] });
 }
 
 test('insulation that is not there has no thickness: said with what to write instead', () => {

@@ -42,6 +42,42 @@ export interface Relaxation {
   text: string;
 }
 
+/** A sheet on the deck under all boards. */
+export interface DeckSheet {
+  /** The retarder stops vapor and air, the other stops air alone and lets the roof dry to the room. */
+  kind: 'vapor-retarder' | 'air-sheet';
+  /** Greatest permeance of a retarder, perms; null = the sheet lets vapor through. */
+  mostPerm: number | null;
+  why: string;
+  source: SourceNote;
+}
+
+export type RetarderKind = 'none' | 'sheet' | 'foil';
+
+/** What makes a roof that fails a test of damp hold all of them, each way recomputed. */
+export interface MoistureCure {
+  /** Vapor retarder on the deck that is part of it; the foil-faced one is several times as tight. */
+  retarder: RetarderKind;
+  /** Flat board that it takes above the deck besides the layout's; 0 = none, null = 16 in are not enough. */
+  moreIn: number | null;
+  /** Winter R above the deck with it, at the thinnest place. */
+  aboveR: number | null;
+  /** Where nothing makes it hold: what slows it most, and the years until it holds more water than is let pass. */
+  slows: { retarder: RetarderKind; moreIn: number; peakGPerM2: number; leftGPerM2: number; years: number } | null;
+  /** Height left at the tightest place that must hold; null = none is known to limit. */
+  tightest: { where: string; leftIn: number } | null;
+  /** Whether the heights that must hold bear it; null = a height is not known, or there is no layout or no such board. */
+  fits: boolean | null;
+  /** Heights that must hold and would be broken. */
+  broken: readonly { where: string; shortIn: number }[];
+  /** Curbs, pipes and inlets that go up with it. */
+  raised: readonly { where: string; byIn: number }[];
+  /** Heights that must hold and are not known. */
+  notMeasured: readonly string[];
+  /** Most humidity of the rooms with which the boards of the layout are enough; null = no such of 30 % and more. */
+  drierRoom: { mostPct: number; retarder: RetarderKind } | null;
+}
+
 /** Whether water can gather inside the roof. */
 export interface MoistureReport {
   verdict: 'safe' | 'safe-if' | 'at-risk' | 'not-known' | 'not-asked';
@@ -52,7 +88,8 @@ export interface MoistureReport {
   notKnown: readonly string[];
   /** The winter that was taken; null = place and zone not known. */
   winter: { place: string; climateZone: string | null; januaryF: number; coldF: number } | null;
-  room: { humidityPct: number; given: boolean; dewPointF: number } | null;
+  /** Air of the rooms in January: all three belong together. */
+  room: { airF: number; humidityPct: number; given: boolean; dewPointF: number } | null;
   /** At the thinnest place: R in winter with the cover board, and by the label without it. */
   above: { winterR: number; labelR: number; what: string };
   below: { kind: 'none' | 'batts' | 'open-cell' | 'closed-cell' | null; r: number | null; what: string };
@@ -74,6 +111,10 @@ export interface MoistureReport {
     /** The same with a vapor retarder on the deck. */
     withRetarder: { peakGPerM2: number; leftGPerM2: number };
   } | null;
+  /** What makes it dry where a test fails; null = none fails, or it cannot be computed yet. */
+  cure: MoistureCure | null;
+  /** Sheet that goes on the deck under all boards; null = none is called for, or it is not known yet. */
+  deckSheet: DeckSheet | null;
   retarder: { advice: 'yes' | 'consider' | 'no' | 'not-known'; text: string; source: SourceNote };
   venting: { text: string; source: SourceNote };
   constraints: readonly StatedConstraint[];
