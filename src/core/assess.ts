@@ -254,7 +254,13 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     label: roof.label,
     invented: roof.invented,
     place: [roof.place.city, roof.place.state].filter((part) => part !== null).join(', ') || 'place not known',
-    headline: headlineOf(old.report, chosen, layouts, damp.instead ?? flat),
+    headline: headlineOf({
+      existing: old.report,
+      chosen,
+      layouts,
+      recommended: scope.report.recommended,
+      instead: damp.instead ?? flat,
+    }),
     ruleSet: {
       building: { id: ruleSet.building.id, title: ruleSet.building.title },
       plumbing: { id: ruleSet.plumbing.id, title: ruleSet.plumbing.title },

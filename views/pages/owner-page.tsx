@@ -69,7 +69,7 @@ function Sectioned({ model: { sections }, book }: PartProps) {
   ));
 }
 
-function Open({ model: { open, more }, book }: PartProps) {
+function Open({ model: { open, more, kept }, book }: PartProps) {
   return (
     <section>
       <h2>What we do not know yet</h2>
@@ -85,10 +85,12 @@ function Open({ model: { open, more }, book }: PartProps) {
           <Said statement={more} book={book} />
         </p>
       )}
-      <p>
-        When the old roof is off, the deck under it is measured again. The plan can change then, and you should hear of
-        it first.
-      </p>
+      {kept ? null : (
+        <p>
+          When the old roof is off, the deck under it is measured again. The plan can change then, and you should hear
+          of it first.
+        </p>
+      )}
     </section>
   );
 }
@@ -149,8 +151,8 @@ function Yours() {
       <section>
         <h2>The last check</h2>
         <p>
-          Wait for the first good rain on the new roof, then two days more. Ask for photos of the whole roof on that
-          day. No water may stand on it. Tie the last part of the pay to it if you can.
+          Wait for the first good rain after the work, then two days more. Ask for photos of the whole roof on that day.
+          No water may stand on it. Tie the last part of the pay to it if you can.
         </p>
       </section>
     </>
@@ -180,6 +182,11 @@ export function OwnerPage({ assessment, setting }: OwnerPageProps) {
         it runs, and say how many inches the roof falls in each foot.
       </p>
       <h2>Three numbers that matter</h2>
+      {model.numbersLead === null ? null : (
+        <p class="owner">
+          <Said statement={model.numbersLead} book={book} />
+        </p>
+      )}
       <Numbers model={model} book={book} />
       <Sections sections={pair.sections.slice(0, 1)} />
       <div class="owner columns">

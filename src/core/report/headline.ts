@@ -1,5 +1,5 @@
 import { inches, slopeInWords } from '../../units/print.ts';
-import type { ExistingReport, FlatBoardsReport, Layout, Rejection } from './types.ts';
+import type { ExistingReport, FlatBoardsReport, Layout, Rejection, ScopeReport } from './types.ts';
 import { areaWords, depthWords, sentence } from './words.ts';
 
 function today(existing: ExistingReport): string {
@@ -15,30 +15,49 @@ function today(existing: ExistingReport): string {
   return existing.why;
 }
 
+/** What else asks for a new roof where the old one drains as it is. */
+const asks: Readonly<Record<NonNullable<ScopeReport['recommended']> | 'open', string>> = {
+  repair: 'What was found asks for repairs, not for a new roof.',
+  coat: 'What was found allows a coating and asks for no new roof.',
+  're-cover': 'What was found asks for a new roof, the water does not.',
+  'tear-off': 'What was found asks for a new roof, the water does not.',
+  open: 'Whether it needs a new roof is not decided.',
+};
+
+export interface HeadlineInput {
+  existing: ExistingReport;
+  chosen: Layout | null;
+  layouts: readonly Layout[];
+  /** What to do with the old roof; null = not decided. */
+  recommended: ScopeReport['recommended'];
+  /** What is said in place of a taper, where it is used. */
+  instead: Pick<FlatBoardsReport, 'used' | 'text'> | null;
+}
+
 /**
- * One answer in two sentences: what is wrong today, and what ends it.
- * @param instead what is said in place of a taper, where it is used
+ * One answer in two sentences: what is wrong today, and what ends it. Of a roof that drains as it is: whether anything
+ * else asks for a new one, and what that would be.
  */
-export function headlineOf(
-  existing: ExistingReport,
-  chosen: Layout | null,
-  layouts: readonly Layout[],
-  instead: Pick<FlatBoardsReport, 'used' | 'text'> | null = null,
-): string {
+export function headlineOf({ existing, chosen, layouts, recommended, instead }: HeadlineInput): string {
   // Where an edge alone holds the water, new boards come after it, if at all.
   if (existing.edgeFirst) return `${today(existing)} ${existing.edgeFirst}`;
   if (instead?.used) return `${today(existing)} ${instead.text}`;
+  const drains = existing.verdict === 'meets-minimum';
+  const first = drains ? `${today(existing)} ${asks[recommended ?? 'open']}` : today(existing);
   if (chosen !== null) {
     const range = `${inches(chosen.leastThicknessIn)} to ${inches(chosen.greatestThicknessIn)}`;
     const valley =
       chosen.leastValleySlopeInPerFt === null ? '' : `, valleys ${slopeInWords(chosen.leastValleySlopeInPerFt)}`;
-    return `${today(existing)} A taper of ${range} drains it (planes ${slopeInWords(chosen.leastFaceSlopeInPerFt ?? 0)}${valley}).`;
+    const slopes = `planes ${slopeInWords(chosen.leastFaceSlopeInPerFt ?? 0)}${valley}`;
+    return drains
+      ? `${first} For one that is laid here, a taper of ${range} drains too (${slopes}).`
+      : `${first} A taper of ${range} drains it (${slopes}).`;
   }
   const rejections = layouts.flatMap(({ rejected }) => (rejected === null ? [] : [rejected]));
   const short = ({ neededIn, availableIn }: Rejection): number =>
     neededIn === null || availableIn === null ? 999 : neededIn - availableIn;
-  const first = rejections.sort((a, b) => short(a) - short(b))[0];
-  if (first === undefined) return `${today(existing)} No way out for the water is known, so no taper can be drawn yet.`;
-  const stopped = first.neededIn === null ? `. ${first.where}: ${first.why}` : `: ${first.why}`;
-  return sentence(`${today(existing)} No layout fits${stopped}`);
+  const nearest = rejections.sort((a, b) => short(a) - short(b))[0];
+  if (nearest === undefined) return `${first} No way out for the water is known, so no taper can be drawn yet.`;
+  const stopped = nearest.neededIn === null ? `. ${nearest.where}: ${nearest.why}` : `: ${nearest.why}`;
+  return sentence(`${first} No layout fits${stopped}`);
 }

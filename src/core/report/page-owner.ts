@@ -1,7 +1,7 @@
 import { coveringStatements, sameAgainStatements } from './owner/covering.ts';
 import { changeStatements, edgeStatements } from './owner/edges.ts';
 import { dampStatements, heatStatements } from './owner/heat.ts';
-import { type OwnerNumber, ownerNumbers } from './owner/numbers.ts';
+import { numbersLead, type OwnerNumber, ownerNumbers } from './owner/numbers.ts';
 import { type OpenThing, openThings } from './owner/open.ts';
 import { planStatements, scopeStatements } from './owner/plan.ts';
 import { isPlanned, keepsOldRoof, type Situation, situationOf } from './owner/situation.ts';
@@ -47,11 +47,15 @@ export interface OwnerPageModel {
   /** What is wrong, first. */
   today: OwnerSection;
   numbers: readonly OwnerNumber[];
+  /** What the numbers stand for, where no new roof is planned. */
+  numbersLead: OwnerStatement | null;
   sections: readonly OwnerSection[];
   findings: readonly OwnerFinding[];
   open: readonly OpenThing[];
   /** What is taken for now and has no line of its own. */
   more: OwnerStatement | null;
+  /** Whether the old roof stays, mended or coated. */
+  kept: boolean;
   /** Whether the drawing of a new roof shows what is planned. */
   planned: boolean;
   /** What the second drawing shows, for the line under the two. */
@@ -64,6 +68,16 @@ const planTitle = ({ plan, call }: Situation): string => {
   if (plan === 'none') return 'A new roof';
   return isPlanned({ plan, call }) ? 'What we plan' : 'What a new roof would be';
 };
+
+const changesTitle = ({ plan, call }: Situation): string => {
+  if (plan !== 'taper') return 'Room at doors and walls';
+  return isPlanned({ plan, call })
+    ? 'What changes at doors and walls'
+    : 'What a new roof would change at doors and walls';
+};
+
+const edgesTitle = (situation: Situation): string =>
+  isPlanned(situation) ? 'How the edge looks from the yard' : 'How a new edge would look from the yard';
 
 const findingsOf = (assessment: Assessment): OwnerFinding[] =>
   (assessment.inspection ?? []).map(({ number, title, photos }, i) => {
@@ -92,8 +106,8 @@ export function ownerPage(assessment: Assessment): OwnerPageModel {
     { id: 'same-again', title: 'And not the old one again?', statements: sameAgainStatements(situation) },
     { id: 'heat', title: 'Heat and cold', statements: heatStatements(situation) },
     { id: 'damp', title: 'Damp inside the roof', statements: dampStatements(situation) },
-    { id: 'changes', title: 'What changes at doors and walls', statements: changeStatements(situation) },
-    { id: 'edges', title: 'How the edge looks from the yard', statements: edgeStatements(situation) },
+    { id: 'changes', title: changesTitle(situation), statements: changeStatements(situation) },
+    { id: 'edges', title: edgesTitle(situation), statements: edgeStatements(situation) },
     { id: 'wood', title: 'Bad wood', statements: woodStatements(situation) },
     { id: 'work', title: 'While the work goes on', statements: workStatements(situation) },
     { id: 'extra', title: 'What may cost extra', statements: extraStatements(situation) },
@@ -102,10 +116,12 @@ export function ownerPage(assessment: Assessment): OwnerPageModel {
     stops: stopStatements(situation),
     today: { id: 'today', title: 'What is wrong today', statements: todayStatements(situation) },
     numbers: ownerNumbers(situation),
+    numbersLead: numbersLead(situation),
     sections: all.filter(({ statements }) => statements.length > 0),
     findings: findingsOf(assessment),
     open: things,
     more,
+    kept: keepsOldRoof(situation.call),
     planned: isPlanned(situation),
     drawn: drawnWords(situation),
   };
@@ -116,6 +132,7 @@ export const statementsOf = ({
   stops,
   today,
   numbers,
+  numbersLead: lead,
   sections,
   findings,
   open,
@@ -123,6 +140,7 @@ export const statementsOf = ({
 }: OwnerPageModel): OwnerStatement[] => [
   ...stops,
   ...today.statements,
+  ...(lead === null ? [] : [lead]),
   ...numbers.flatMap((row) => [row.today, ...(row.next === null ? [] : [row.next])]),
   ...findings.map(({ statement }) => statement),
   ...sections.flatMap(({ statements }) => statements),

@@ -7,7 +7,7 @@ import { deepest, fallWords } from './today.ts';
 
 /** One of the numbers that matter: today, and with the new roof; null = there is nothing to set beside it. */
 export interface OwnerNumber {
-  id: 'water' | 'level' | 'room' | 'sun' | 'slope' | 'thickness';
+  id: 'water' | 'level' | 'drains' | 'room' | 'sun' | 'slope' | 'thickness';
   title: string;
   today: OwnerStatement;
   next: OwnerStatement | null;
@@ -44,6 +44,15 @@ function water(situation: Situation, take: Taker): OwnerNumber[] {
     const depth = take.figure('answer-water', 'Depth that was seen', 'greatest', paths, inches);
     return [{ id: 'water', title: 'Water that was seen', today: say`${depth} deep`, next }];
   }
+  if (today === 'drains')
+    return [
+      {
+        id: 'drains',
+        title: 'Places where rain stays',
+        today: standingOn(say`none found`, take.quote('answer-water', 'Verdict on the roof as it is', 'existing.why')),
+        next,
+      },
+    ];
   if (today !== 'level-area') return [];
   const area = take.figure('answer-water', 'Level area', 'is', ['existing.undrainedAreaSqFt'], areaWords);
   return [{ id: 'level', title: 'Roof without slope', today: say`${area}`, next }];
@@ -104,7 +113,7 @@ function sun({ assessment }: Situation, take: Taker): OwnerNumber[] {
   ];
 }
 
-function slope({ assessment, layout, at, plan }: Situation, take: Taker): OwnerNumber[] {
+function slope({ assessment, layout, at, plan, today }: Situation, take: Taker): OwnerNumber[] {
   if (assessment.existing.leastFaceSlopeInPerFt === null) return [];
   const old = take.figure('answer-water', 'Least slope today', 'is', ['existing.leastFaceSlopeInPerFt'], fallWords);
   const fresh = take.figure(
@@ -115,7 +124,15 @@ function slope({ assessment, layout, at, plan }: Situation, take: Taker): OwnerN
     fallWords,
   );
   const next = plan === 'taper' && layout !== null && layout.leastFaceSlopeInPerFt !== null ? say`${fresh}` : null;
-  return [{ id: 'slope', title: 'Least slope', today: say`${old}`, next }];
+  const asked = take.figure(
+    'answer-water',
+    'Slope that a new roof needs',
+    'is',
+    ['ruleSet.slopeRule.faceInPerFt'],
+    fallWords,
+  );
+  const now = today === 'drains' || today === 'shallow' ? say`${old}, and ${asked} is asked for` : say`${old}`;
+  return [{ id: 'slope', title: 'Least slope', today: now, next }];
 }
 
 function thickness({ layout, at, plan }: Situation, take: Taker): OwnerNumber[] {
@@ -133,12 +150,36 @@ function thickness({ layout, at, plan }: Situation, take: Taker): OwnerNumber[] 
 
 /**
  * The three numbers that matter, by what was computed: water first, then the place with the least room, then the sun,
- * then slope and thickness. Where the old roof is kept, nothing new stands beside them.
+ * then slope and thickness; of a roof that drains its slope comes before room and sun. Where the old roof is kept,
+ * nothing new stands beside them.
  */
 export function ownerNumbers(situation: Situation): OwnerNumber[] {
   const take = takerOf(situation.assessment);
-  const rows = [water, room, sun, slope, thickness].flatMap((of) => of(situation, take)).slice(0, MOST);
+  const drains = situation.today === 'drains' || situation.today === 'shallow';
+  const order = drains ? [water, slope, room, sun, thickness] : [water, room, sun, slope, thickness];
+  const rows = order.flatMap((of) => of(situation, take)).slice(0, MOST);
   const nothingNew =
     keepsOldRoof(situation.call) || situation.plan === 'edge-first' || situation.plan === 'wishes-clash';
   return nothingNew ? rows.map((row) => ({ ...row, next: null })) : rows;
+}
+
+/** What the numbers stand for, where a new roof is not what is planned. */
+export function numbersLead(situation: Situation): OwnerStatement | null {
+  const { today, call, plan, layout, assessment } = situation;
+  const answer = () => takerOf(assessment).quote('answer-scope', 'What to do with the old roof', 'scope.answer');
+  const drains = today === 'drains' || today === 'shallow';
+  if (keepsOldRoof(call))
+    return standingOn(
+      drains
+        ? say`This roof drains, and nothing that was found asks for a new one. So only today’s numbers stand here.`
+        : say`Nothing that was found asks for a new roof. So only today’s numbers stand here.`,
+      answer(),
+    );
+  if (call !== 'open' || plan !== 'taper' || layout === null) return null;
+  return standingOn(
+    drains
+      ? say`This roof drains. It is not settled whether it needs a new one; the numbers say what one would be.`
+      : say`It is not settled yet whether it gets a new roof; the numbers say what one would be.`,
+    answer(),
+  );
 }
