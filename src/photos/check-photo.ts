@@ -7,14 +7,15 @@ const startsWith = (bytes: Uint8Array, ...start: readonly number[]): boolean =>
   start.every((byte, i) => bytes[i] === byte);
 
 /** How a file of each kind that is taken begins. */
-const readers: readonly { is: (bytes: Uint8Array) => boolean; read: (bytes: Uint8Array) => Photo }[] = [
-  { is: (bytes) => startsWith(bytes, 0xff, 0xd8, 0xff), read: readJpeg },
-  { is: (bytes) => startsWith(bytes, 0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a), read: readPng },
-  {
-    is: (bytes) => bytes.length >= 16 && ascii(bytes, 0, 4) === 'RIFF' && ascii(bytes, 8, 4) === 'WEBP',
-    read: readWebp,
-  },
-];
+const readers: readonly { is: (bytes: Uint8Array) => boolean; read: (bytes: Uint8Array) => Photo | Promise<Photo> }[] =
+  [
+    { is: (bytes) => startsWith(bytes, 0xff, 0xd8, 0xff), read: readJpeg },
+    { is: (bytes) => startsWith(bytes, 0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a), read: readPng },
+    {
+      is: (bytes) => bytes.length >= 16 && ascii(bytes, 0, 4) === 'RIFF' && ascii(bytes, 8, 4) === 'WEBP',
+      read: readWebp,
+    },
+  ];
 
 const JPEG = 'a JPEG, PNG or WebP photo';
 
@@ -53,11 +54,12 @@ function stranger(bytes: Uint8Array): PhotoProblem {
 
 /**
  * A file as a photo that may be kept, by its content alone: its name and the type that the browser claims are not looked
- * at. Nothing is decoded; sizes come from the headers. Of the file only what draws the picture is kept, so place, time,
- * maker and thumbnails are gone.
- * @returns the photo, or why it is not taken; never throws
+ * at. Sizes come from the headers, and the data must be enough for them: the rows of a PNG are unpacked and counted, piece by
+ * piece, nothing else is decoded. Of the file only what draws the picture is kept, so place, time, maker and thumbnails are
+ * gone.
+ * @returns the photo, or why it is not taken; never rejects for what stands in the file
  */
-export function checkPhoto(bytes: Uint8Array): PhotoReading {
+export async function checkPhoto(bytes: Uint8Array): Promise<PhotoReading> {
   if (bytes.length > MOST_BYTES) return { ok: false, problem: tooLarge(bytes.length) };
   if (bytes.length === 0) {
     const problem: PhotoProblem = { code: 'empty', message: 'No file came, or an empty one.', instead: JPEG };
@@ -66,7 +68,7 @@ export function checkPhoto(bytes: Uint8Array): PhotoReading {
   const reader = readers.find(({ is }) => is(bytes));
   if (reader === undefined) return { ok: false, problem: stranger(bytes) };
   try {
-    return { ok: true, photo: reader.read(bytes) };
+    return { ok: true, photo: await reader.read(bytes) };
   } catch (error) {
     if (error instanceof PhotoFault) return { ok: false, problem: error.problem };
     throw error;

@@ -51,12 +51,39 @@ function endOfScan(bytes: Uint8Array, from: number): number {
   throw cutOff();
 }
 
+/** Huffman-coded frames and the bits that each block of them takes at least: one for its mean, one that ends its detail. */
+const leastBits: Readonly<Record<number, number>> = { 192: 2, 193: 2, 194: 1 };
+
+/** Least data that a frame of this size can be drawn from, in bytes; fewer means that most of it is not there. */
+function leastData(marker: number, body: Uint8Array, widthPx: number, heightPx: number): number {
+  const parts = Array.from({ length: body[5] }, (_, i) => {
+    const sampling = body[7 + 3 * i];
+    return { across: sampling >> 4, down: sampling & 15 };
+  });
+  if (
+    body.length !== 6 + 3 * parts.length ||
+    parts.length === 0 ||
+    parts.some(({ across, down }) => across * down === 0)
+  )
+    throw damaged('its frame names no colours');
+  const most = (of: 'across' | 'down'): number => Math.max(...parts.map((part) => part[of]));
+  const [across, down] = [most('across'), most('down')];
+  const blocks = (sizePx: number, share: number): number => Math.ceil(Math.ceil(sizePx * share) / 8);
+  const all = parts.reduce(
+    (sum, part) => sum + blocks(widthPx, part.across / across) * blocks(heightPx, part.down / down),
+    0,
+  );
+  return Math.ceil((all * (leastBits[marker] ?? 0)) / 8);
+}
+
 class JpegReader {
   readonly #bytes: Uint8Array;
   readonly #view: DataView;
   readonly #kept: Uint8Array[] = [];
   #size: [number, number] | null = null;
   #scans = 0;
+  #dataBytes = 0;
+  #leastBytes = 0;
   #orientation = 1;
 
   constructor(bytes: Uint8Array) {
@@ -93,6 +120,7 @@ class JpegReader {
       const view = viewOf(body);
       this.#size = [view.getUint16(3), view.getUint16(1)];
       checkSize(...this.#size);
+      this.#leastBytes = leastData(marker, body, ...this.#size);
     }
     if (marker === APP1 && ascii(body, 0, 6) === 'Exif\0\0') this.#orientation = orientationIn(body.subarray(6));
   }
@@ -101,6 +129,8 @@ class JpegReader {
     if (this.#size === null) throw damaged('the picture starts before its size is given');
     if (++this.#scans > MOST_SCANS) throw damaged(`it is drawn in more than ${MOST_SCANS} passes`);
     const end = endOfScan(this.#bytes, from);
+    if (end === from) throw damaged('one of its passes is empty');
+    this.#dataBytes += end - from;
     this.#kept.push(segment(SOS, body), this.#bytes.subarray(from, end));
     return end;
   }
@@ -108,6 +138,7 @@ class JpegReader {
   read(): Photo {
     for (let at: number | null = 2; at !== null; ) at = this.#step(at);
     if (this.#size === null || this.#scans === 0) throw damaged('there is no picture in it');
+    if (this.#dataBytes < this.#leastBytes) throw damaged('there is less picture in it than its header says');
     const turned = joined([bytesOf('Exif\0\0'), orientationAlone(this.#orientation)]);
     const bytes = joined([
       new Uint8Array([0xff, SOI]),

@@ -32,8 +32,11 @@ export class PhotoFault extends Error {
 /** Largest file: a full-size phone photo has 3 to 10 MB. */
 export const MOST_BYTES = 12_000_000;
 
-/** Most pixels: above a 50-megapixel phone camera, below what stalls a browser that has to draw it. */
-export const MOST_PIXELS = 64_000_000;
+/** Most pixels: above the 12 to 24 million that phones save by themselves, below what stalls a phone that has to draw it. */
+export const MOST_PIXELS = 40_000_000;
+
+/** Memory for one point of a picture that is drawn. */
+const BYTES_DRAWN = 4;
 
 /** Longest side, whatever the area: decoders of other programs fail beyond it. */
 export const LONGEST_SIDE_PX = 16_000;
@@ -46,13 +49,16 @@ export const cutOff = (): PhotoFault =>
 export const damaged = (what: string): PhotoFault =>
   new PhotoFault({ code: 'damaged', message: `The picture is damaged: ${what}.`, instead: AGAIN });
 
+const megabytes = (bytes: number): string =>
+  bytes < 1e9 ? `${Math.ceil(bytes / 1e6)} MB` : `${Math.ceil(bytes / 1e8) / 10} GB`;
+
 /** Refuses a picture by the size that its header claims, before anything of it is decoded. */
 export function checkSize(widthPx: number, heightPx: number): void {
   if (widthPx < 1 || heightPx < 1) throw damaged('its header gives no size');
   if (widthPx * heightPx <= MOST_PIXELS && Math.max(widthPx, heightPx) <= LONGEST_SIDE_PX) return;
   throw new PhotoFault({
     code: 'too-many-pixels',
-    message: `The picture says that it has ${widthPx} x ${heightPx} pixels.`,
+    message: `The picture says that it has ${widthPx} x ${heightPx} pixels; a phone would need ${megabytes(widthPx * heightPx * BYTES_DRAWN)} of memory to show it.`,
     instead: `a photo of at most ${MOST_PIXELS / 1e6} million pixels, no side over ${LONGEST_SIDE_PX} pixels`,
   });
 }

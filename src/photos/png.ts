@@ -1,5 +1,6 @@
 import { orientationAlone, orientationIn } from './orientation.ts';
 import { ascii, checkSize, cutOff, damaged, joined, type Photo, viewOf } from './photo.ts';
+import { checkRows, type PngHeader, pngHeader } from './png-rows.ts';
 
 const SIGNATURE = 8;
 
@@ -56,31 +57,36 @@ function* chunksOf(bytes: Uint8Array): Generator<Chunk> {
 }
 
 /**
- * A PNG with the chunks that draw it alone; how it is turned is kept.
+ * A PNG with the chunks that draw it alone; how it is turned is kept. Its rows are counted against its header.
  * @throws PhotoFault
  * Source: Portable Network Graphics specification, third edition, chunks and their order; from memory.
  */
-export function readPng(bytes: Uint8Array): Photo {
+export async function readPng(bytes: Uint8Array): Promise<Photo> {
   const parts: Uint8Array[] = [];
-  let size: [number, number] | null = null;
+  const packed: Uint8Array[] = [];
+  let header: PngHeader | null = null;
+  let palette = false;
   let orientation = 1;
-  let drawn = false;
   for (const { name, body, whole } of chunksOf(bytes)) {
-    if ((size === null) !== (name === 'IHDR')) throw damaged('its size does not stand first');
+    if ((header === null) !== (name === 'IHDR')) throw damaged('its size does not stand first');
     if (name === 'IHDR') {
       if (body.length !== 13) throw damaged('its header has another length');
       const view = viewOf(body);
-      size = [view.getUint32(0), view.getUint32(4)];
+      const size = [view.getUint32(0), view.getUint32(4)] as const;
       checkSize(...size);
+      header = pngHeader(body, ...size);
     }
     if (name === 'eXIf') orientation = orientationIn(body);
-    drawn ||= name === 'IDAT';
+    palette ||= name === 'PLTE';
+    if (name === 'IDAT') packed.push(body);
     if (kept.has(name)) parts.push(whole);
   }
-  if (size === null || !drawn) throw damaged('there is no picture in it');
+  if (header === null || packed.length === 0) throw damaged('there is no picture in it');
+  if (header.colourType === 3 && !palette) throw damaged('its colours are missing');
+  await checkRows(header, packed);
   const turned = orientation === 1 ? [] : [pngChunk('eXIf', orientationAlone(orientation))];
-  const [widthPx, heightPx] = size;
-  const [header, ...rest] = parts;
-  const out = joined([bytes.subarray(0, SIGNATURE), header, ...turned, ...rest]);
+  const { widthPx, heightPx } = header;
+  const [first, ...rest] = parts;
+  const out = joined([bytes.subarray(0, SIGNATURE), first, ...turned, ...rest]);
   return { type: 'image/png', widthPx, heightPx, orientation, bytes: out };
 }

@@ -46,14 +46,20 @@ function chunksOf(bytes: Uint8Array): Chunk[] {
 
 const uint24 = (bytes: Uint8Array, at: number): number => bytes[at] | (bytes[at + 1] << 8) | (bytes[at + 2] << 16);
 
+const LESS = 'there is less picture in it than its header says';
+
 /** Size of the picture itself; the head of the file claims one apart from it. */
 function sizeOf({ name, body }: Chunk): [number, number] {
   if (name === 'VP8 ') {
     if (body.length < 10 || uint24(body, 3) !== 0x2a019d) throw damaged('its picture does not start');
     const view = viewOf(body);
+    // The first part holds the way every block is coded, a second part its points.
+    const first = uint24(body, 0) >> 5;
+    if (first === 0 || 10 + first >= body.length) throw damaged(LESS);
     return [view.getUint16(6, true) & 0x3fff, view.getUint16(8, true) & 0x3fff];
   }
   if (body.length < 5 || body[0] !== 0x2f) throw damaged('its picture does not start');
+  if (body.length === 5) throw damaged(LESS);
   const bits = viewOf(body).getUint32(1, true);
   return [(bits & 0x3fff) + 1, ((bits >>> 14) & 0x3fff) + 1];
 }

@@ -166,7 +166,7 @@ async function takePhoto(shop: Shop, c: Context): Promise<Response> {
   const { number, entry } = findingOf(c, roof);
   const bytes = await sentFile(c);
   if (bytes === null) return photosPage(shop, c, brokeOff);
-  const reading = checkPhoto(bytes);
+  const reading = await checkPhoto(bytes);
   if (!reading.ok) return photosPage(shop, c, reading.problem);
   const named = namedIn(entry);
   if (named.length >= MOST_PHOTOS) return photosPage(shop, c, full);

@@ -52,10 +52,23 @@ export interface JpegParts {
   before?: readonly Uint8Array[];
   behind?: Uint8Array;
   scans?: number;
+  /** Bytes of each scan behind its first few; as many as the size asks for where it is not said, 0 = none at all. */
+  dataBytes?: number;
 }
 
-export function jpeg({ widthPx = 40, heightPx = 30, before = [], behind, scans = 1 }: JpegParts = {}): Uint8Array {
-  const scan = joined([segment(0xda, Uint8Array.of(1, 1, 0, 0, 63, 0)), SCAN_DATA]);
+export function jpeg({
+  widthPx = 40,
+  heightPx = 30,
+  before = [],
+  behind,
+  scans = 1,
+  dataBytes,
+}: JpegParts = {}): Uint8Array {
+  // Two bits at least for each block of 8 x 8 pixels.
+  const filler = new Uint8Array(dataBytes ?? Math.ceil((Math.ceil(widthPx / 8) * Math.ceil(heightPx / 8)) / 4)).fill(
+    0x55,
+  );
+  const scan = joined([segment(0xda, Uint8Array.of(1, 1, 0, 0, 63, 0)), dataBytes === 0 ? filler : SCAN_DATA, filler]);
   return joined([
     Uint8Array.of(0xff, 0xd8),
     ...before,
@@ -70,17 +83,28 @@ export function jpeg({ widthPx = 40, heightPx = 30, before = [], behind, scans =
 
 const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
 
-export function png(widthPx = 2, heightPx = 2, extra: readonly Uint8Array[] = []): Uint8Array {
+/** Rows of a grey picture of 2 x 2 points, packed. */
+const twoRows = (): Uint8Array => deflateSync(Buffer.from([0, 10, 200, 0, 90, 30]));
+
+/** Depth, colour type, packing, filter, interlace. */
+export type PngKind = readonly [number, number, number, number, number];
+
+export function png(
+  widthPx = 2,
+  heightPx = 2,
+  extra: readonly Uint8Array[] = [],
+  packed: readonly Uint8Array[] = [twoRows()],
+  kind: PngKind = [8, 0, 0, 0, 0],
+): Uint8Array {
   const header = Buffer.alloc(13);
   header.writeUInt32BE(widthPx, 0);
   header.writeUInt32BE(heightPx, 4);
-  header.set([8, 0, 0, 0, 0], 8);
-  const rows = deflateSync(Buffer.from([0, 10, 200, 0, 90, 30]));
+  header.set(kind, 8);
   return joined([
     SIGNATURE,
     pngChunk('IHDR', header),
     ...extra,
-    pngChunk('IDAT', rows),
+    ...packed.map((body) => pngChunk('IDAT', body)),
     pngChunk('IEND', new Uint8Array()),
   ]);
 }
