@@ -221,7 +221,13 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
   const materials =
     chosen === null
       ? { lines: [], findings: [] }
-      : takeOff({ site, layout: chosen, membrane: membranes.chosen, attachment: membranes.attachment });
+      : takeOff({
+          site,
+          layout: chosen,
+          membrane: membranes.chosen,
+          attachment: membranes.attachment,
+          deckSheet: damp.report.moisture.deckSheet,
+        });
   const scope = scopeOf({ site, existing: old.report, chosen, ruleSet, budgets });
   const planned = plannedReport(site, scope.report);
   const findings: Finding[] = [

@@ -1,3 +1,4 @@
+import { crewFindings } from '../../src/core/report/crew-damp.ts';
 import { checkRows, crewCautions, nailerRows, orderOfWork, spotTolerance } from '../../src/core/report/page-crew.ts';
 import { shownLayout } from '../../src/core/report/page-layouts.ts';
 import { SourceBook } from '../../src/core/report/page-sources.ts';
@@ -98,13 +99,12 @@ export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheet
   const layout = shownLayout(assessment);
   const book = new SourceBook(assessment, layout);
   const { top, rest } = crewCautions(assessment.cautions);
-  const stops = assessment.findings.filter(({ level }) => level === 'stop');
   return (
     <Sheet assessment={assessment} setting={setting} page="crew">
       <h1 class="quiet">Crew sheet: {assessment.label}</h1>
       <p class="headline">Provisional until {assessment.planned.ground} is shot.</p>
       <Planned assessment={assessment} />
-      <Findings findings={stops} book={book} />
+      <Findings findings={crewFindings(assessment.findings)} book={book} />
       <h2>Before anybody goes up</h2>
       <Cautions cautions={top} book={book} />
       <p>{assessment.deferral}</p>

@@ -3,6 +3,7 @@ import type { Cited } from '../../../reference/sources.ts';
 import { feetInches, inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { stepReachFt, stepSlopeInPerFt } from '../layout/joint-step.ts';
+import { deckSheetStep } from './crew-damp.ts';
 import { boardFeet, slopeFigure } from './page-figures.ts';
 import { sumpSentence } from './page-layouts.ts';
 import { repairFigures } from './page-scope.ts';
@@ -127,6 +128,8 @@ export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] 
   const steps: (WorkStep | null)[] = [
     ...repairSteps(assessment),
     surveyStep(assessment.planned),
+    fresh.length === 0 ? null : { title: 'Make the new ways out', hold: false, lines: fresh.map(({ label }) => label) },
+    deckSheetStep(assessment),
     layout.levellingBoardFt < 0.5
       ? null
       : {
@@ -137,7 +140,6 @@ export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] 
               `About ${boardFeet(layout.levellingBoardFt)} of fill brings the deck to the plane the boards are made for.`,
           ],
         },
-    fresh.length === 0 ? null : { title: 'Make the new ways out', hold: false, lines: fresh.map(({ label }) => label) },
     raised.length === 0 ? null : { title: 'Raise what stands in the way', hold: false, lines: raised },
     {
       title: 'Set the wood at the edges',

@@ -5,7 +5,7 @@ import { deckNames } from '../kind-names.ts';
 import { nailersOn } from '../layout/nailers.ts';
 import type { AttachmentChoice } from '../membrane/attachment.ts';
 import { type Membrane, type MembraneId, membraneOf } from '../membrane/options.ts';
-import type { Layout, NailerPiece } from '../report/types.ts';
+import type { DeckSheet, Layout, NailerPiece } from '../report/types.ts';
 import type { EdgeKind } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import { isOpenEdge } from '../site/offers.ts';
@@ -16,6 +16,8 @@ export interface TakeOffInput {
   layout: Layout;
   membrane: MembraneId | null;
   attachment: AttachmentChoice | null;
+  /** Sheet that goes on the deck under all boards. */
+  deckSheet?: DeckSheet | null;
 }
 
 /** How the covering is built: decides seams, strips and sealants. */

@@ -5,6 +5,7 @@ import type { MaterialLine } from '../report/types.ts';
 export type Group =
   | 'Tear-off'
   | 'Wood and deck'
+  | 'Deck sheet'
   | 'Boards'
   | 'Attachment'
   | 'Membrane'

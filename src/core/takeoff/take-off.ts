@@ -3,6 +3,7 @@ import { attachmentLines } from './attachment.ts';
 import { boardLines } from './boards.ts';
 import { pliesOf } from './covering.ts';
 import { deckRepairLines } from './deck-repair.ts';
+import { deckSheetLines } from './deck-sheet.ts';
 import { edgeLines } from './edges.ts';
 import { flashingLines } from './flashings.ts';
 import { glueLines } from './glue.ts';
@@ -35,6 +36,7 @@ export function takeOff(input: TakeOffInput): TakeOff {
     lines: [
       ...tearOffLines(job, wood?.rows.find(({ id }) => id === 'deck-sheets')?.likely ?? 0),
       ...deckRepairLines(wood),
+      ...deckSheetLines(job, input.deckSheet ?? null),
       ...boardLines(job),
       ...held.lines,
       ...edgeLines(job),
