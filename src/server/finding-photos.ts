@@ -37,12 +37,18 @@ export const keptPhotos = (id: string, number: number, entry: unknown, words: st
     remove: `${photosPath(id, number)}/${photo}/remove`,
   }));
 
-/** Photos that are kept and that no finding names. */
+/**
+ * Whether the last good file or an edit that waits beside it names a photo. Either may become the roof again, and an edit may
+ * be no file yet, so that its text alone is asked.
+ */
+const isNamed = ({ text, draft }: SavedRoof, photo: string): boolean =>
+  text.includes(photo) || (draft?.includes(photo) ?? false);
+
+/** Photos that are kept and that neither the last good file nor an edit that waits names. */
 export function loosePhotos({ store }: Shop, roof: SavedRoof): KeptPhoto[] {
-  const named = new Set(entriesOf(objectOf(workingText(roof))).flatMap(namedIn));
   return store
     .photosOf(roof.id)
-    .filter((photo) => !named.has(photo))
+    .filter((photo) => !isNamed(roof, photo))
     .map((photo, i) => ({
       src: photoSrc(roof.id, photo),
       alt: `Photo ${i + 1} without a finding`,
@@ -57,14 +63,16 @@ export function namePhotos(shop: Shop, roof: SavedRoof, number: number, photos: 
   keep(shop, roof, fileText(withValueAt(file, path, photos.length === 0 ? undefined : photos)));
 }
 
-/** Takes a photo off one finding, and throws the picture away where no other finding names it. */
+/** Throws a picture away that nothing names; one that is named somewhere stays. */
+export function dropLoose({ store }: Shop, id: string, photo: string): void {
+  const roof = store.get(id);
+  if (roof !== null && !isNamed(roof, photo)) store.dropPhoto(id, photo);
+}
+
+/** Takes a photo off one finding of the file in hand, and throws the picture away once nothing names it. */
 export function removePhoto(shop: Shop, roof: SavedRoof, number: number, photo: string): void {
-  const entries = entriesOf(objectOf(workingText(roof)));
-  const own = namedIn(entries[number - 1]);
-  if (own.includes(photo)) {
-    const rest = own.filter((one) => one !== photo);
-    namePhotos(shop, roof, number, rest);
-  }
-  const elsewhere = entries.some((entry, i) => i !== number - 1 && namedIn(entry).includes(photo));
-  if (!elsewhere) shop.store.dropPhoto(roof.id, photo);
+  const own = namedIn(entriesOf(objectOf(workingText(roof)))[number - 1]);
+  const rest = own.filter((one) => one !== photo);
+  if (rest.length < own.length) namePhotos(shop, roof, number, rest);
+  dropLoose(shop, roof.id, photo);
 }

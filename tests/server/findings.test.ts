@@ -117,18 +117,20 @@ test('an upload that breaks off is said to have broken off', async () => {
   expect(await response.text()).toContain('broke off');
 });
 
-test('the way to the photos keeps the form first, also what cannot be read', async () => {
+test('the way to the photos keeps the form first; what cannot be read is said before the photos', async () => {
   const shop = testShop();
   const there = await shop.post(FORM, { 'findings[1].note': 'typed just now', next: 'photos-2' });
   expect([there.status, there.headers.get('location')]).toEqual([303, PHOTOS]);
   expect(findings(shop)[1].note).toBe('typed just now');
-  await shop.post(FORM, { 'findings[1].toFt': 'far', next: 'photos-2' });
+  const wrong = await shop.post(FORM, { 'findings[1].toFt': 'far', next: 'photos-2' });
+  expect(wrong.status).toBe(422);
+  expect(await wrong.text()).toMatch(/One thing has to be put right.*far&quot; cannot be used/s);
   expect((await upload(shop, phonePhoto())).status).toBe(303);
   const draft = JSON.parse(shop.store.get(ID)!.draft!) as { findings: { toFt: unknown; photos: string[] }[] };
   expect(draft.findings[1].toFt).toBe('far');
   expect(draft.findings[1].photos).toHaveLength(1);
   // A removal before it moves the number.
-  const moved = await shop.post(FORM, { 'findings[0].remove': 'yes', next: 'photos-2' });
+  const moved = await shop.post(FORM, { 'findings[0].remove': 'yes', 'findings[1].toFt': '26', next: 'photos-2' });
   expect(moved.headers.get('location')).toBe(`${FORM}/1/photos`);
 });
 
@@ -149,6 +151,56 @@ test('a photo is thrown away; one whose finding was taken out is listed until th
   await shop.post(`${PHOTOS}/${again}/remove`, {});
   expect(findings(shop)[1].photos).toEqual([]);
   expect(shop.store.photosOf(ID)).toEqual([]);
+});
+
+test('a fault in another part of the file bars no photo', async () => {
+  const shop = testShop();
+  await shop.post(`/roofs/${ID}/edit/build-up`, { 'covering.ageYears': 'old' });
+  expect(shop.store.get(ID)!.draft).not.toBeNull();
+  const there = await shop.post(FORM, { 'findings[1].note': 'typed just now', next: 'photos-2' });
+  expect([there.status, there.headers.get('location')]).toEqual([303, PHOTOS]);
+});
+
+test('the Enter key saves: the first button of the form leads nowhere else', async () => {
+  const html = await (await testShop().get(FORM)).text();
+  const form = html.slice(html.indexOf(`<form method="post" action="${FORM}"`));
+  const [first] = /<button[^>]*type="submit"[^>]*>[^<]*/.exec(form)!;
+  expect(first).toContain('Save and check');
+  expect(first).not.toContain('name=');
+  expect(first).toContain('tabindex="-1"');
+});
+
+test('a photo that is taken off while an edit waits stays for the last good file, until neither names it', async () => {
+  const shop = testShop();
+  await upload(shop, phonePhoto());
+  const [photo] = findings(shop)[1].photos;
+  await shop.post(FORM, { 'findings[1].toFt': 'far' });
+  await shop.post(`${PHOTOS}/${photo}/remove`, {});
+  const draft = JSON.parse(shop.store.get(ID)!.draft!) as { findings: { photos?: string[] }[] };
+  expect(draft.findings[1].photos).toBeUndefined();
+  expect(findings(shop)[1].photos).toEqual([photo]);
+  expect((await shop.get(`/roofs/${ID}/photos/${photo}`)).status).toBe(200);
+  // Not offered to be thrown away, and not thrown away by its address.
+  expect(await (await shop.get(FORM)).text()).not.toContain('Photos that no finding names');
+  await shop.post(`${FORM}/loose/${photo}/remove`, {});
+  expect(shop.store.photosOf(ID)).toEqual([photo]);
+  // Once the edit is good it is the roof: the picture is left over, and may go.
+  await shop.post(FORM, { 'findings[1].toFt': '26' });
+  expect(shop.store.get(ID)!.draft).toBeNull();
+  expect(await (await shop.get(FORM)).text()).toContain('Photos that no finding names');
+  await shop.post(`${FORM}/loose/${photo}/remove`, {});
+  expect(shop.store.photosOf(ID)).toEqual([]);
+});
+
+test('a photo that only an edit of no readable text names is kept', async () => {
+  const shop = testShop();
+  await upload(shop, phonePhoto());
+  const { text, id } = shop.store.get(ID)!;
+  const [photo] = findings(shop)[1].photos;
+  shop.store.saveText(id, 'without', text.replace(/,\s*"photos": \[[^\]]*\]/, ''));
+  shop.store.saveDraft(id, `{ half a file "photos": ["${photo}"]`);
+  await shop.post(`${FORM}/loose/${photo}/remove`, {});
+  expect(shop.store.photosOf(ID)).toEqual([photo]);
 });
 
 test('photos go off the list and come back with their roof, and belong to it alone', async () => {

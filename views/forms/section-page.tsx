@@ -46,6 +46,10 @@ function SectionForm({ action, groups, problems, saved }: SectionPageProps) {
     <>
       <Outcome problems={problems} kept={KEPT} saved={saved} />
       <form method="post" action={action} hx-post={action} hx-target="#form" hx-swap="outerHTML">
+        {/* The Enter key presses the first button of a form, which has to be the plain one. */}
+        <button type="submit" class="visually-hidden" tabindex={-1}>
+          Save and check
+        </button>
         {groups.map((group) => (
           <Group view={group} />
         ))}

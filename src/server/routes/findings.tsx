@@ -12,6 +12,7 @@ import type { SavedRoof } from '../../store/store.ts';
 import { NotThere, postedBy, roofOf, type Shop } from '../context.ts';
 import { elsewhere, inHand, type Kept, keep, linksOf, objectOf, reread, SAVED, workingText } from '../edited-file.ts';
 import {
+  dropLoose,
   entriesOf,
   findingsPath,
   keptPhotos,
@@ -197,8 +198,10 @@ function formRoutes(app: Hono, shop: Shop): void {
     const same = JSON.stringify(after) === JSON.stringify(before);
     const kept = keep(shop, roof, same ? workingText(roof) : fileText(after));
     const number = askedFor(posted);
-    // What was typed is kept by now, also where it cannot be read yet.
-    if (number !== null && entriesOf(after)[number - 1] !== undefined) return goTo(c, photosPath(roof.id, number));
+    // What was typed is kept by now. What is wrong in this form is said first; a fault of another part bars no photo.
+    const wrongHere = kept.problems.some(({ path }) => path.startsWith(SLUG));
+    if (number !== null && !wrongHere && entriesOf(after)[number - 1] !== undefined)
+      return goTo(c, photosPath(roof.id, number));
     if (kept.problems.length === 0 && posted.next === 'result') return goTo(c, `/roofs/${roof.id}`);
     const props = pageProps(shop, roofOf(shop, c), kept, kept.problems.length === 0 ? SAVED : null);
     return respond(c, {
@@ -232,9 +235,7 @@ function photoRoutes(app: Hono, shop: Shop): void {
 
   app.post('/roofs/:id/edit/findings/loose/:photo/remove', (c) => {
     const roof = roofOf(shop, c);
-    const photo = c.req.param('photo');
-    const named = entriesOf(objectOf(workingText(roof))).some((entry) => namedIn(entry).includes(photo));
-    if (!named) shop.store.dropPhoto(roof.id, photo);
+    dropLoose(shop, roof.id, c.req.param('photo'));
     return c.redirect(findingsPath(roof.id), 303);
   });
 
