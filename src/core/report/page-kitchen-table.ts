@@ -1,7 +1,8 @@
 import { inches, plainNumber } from '../../units/print.ts';
 import { firstSentence } from './owner/covering.ts';
+import { standInTown } from './owner/heat.ts';
 import { keepsOldRoof, type Situation, situationOf } from './owner/situation.ts';
-import { noun, type OwnerStatement, say, standingOn, type Taker, takerOf } from './owner/statement.ts';
+import { alsoSaying, noun, type OwnerStatement, say, standingOn, type Taker, takerOf } from './owner/statement.ts';
 import { fallWords } from './owner/today.ts';
 import { woodStatements } from './owner/work.ts';
 import { boardFeet } from './page-figures.ts';
@@ -182,6 +183,22 @@ function lookCell(layout: Layout, path: string, take: Taker): OwnerStatement {
   return low.shown === high.shown ? say`metal face ${high} high` : say`metal face from ${low} to ${high} high`;
 }
 
+/** Boards, and the boards that level the deck under them. */
+function foamCell({ levellingBoardFt }: Layout, path: string, take: Taker): OwnerStatement {
+  const of = (label: string, how: 'is' | 'sum', ...keys: readonly string[]) =>
+    take.figure(
+      'answer-layouts',
+      label,
+      how,
+      keys.map((key) => `${path}.${key}`),
+      boardFeet,
+    );
+  const boards = of('Boards of the slope', 'is', 'volumeBoardFt');
+  if (levellingBoardFt < 0.5) return say`${boards}`;
+  const all = of('Foam in all', 'sum', 'volumeBoardFt', 'levellingBoardFt');
+  return say`${all}: ${boards} for the slope, and ${of('Levelling', 'is', 'levellingBoardFt')} to level the deck first`;
+}
+
 function raisedCell(layout: Layout, path: string, take: Taker): OwnerStatement {
   const raised = (layout.newHeights?.raised ?? []).flatMap(({ raiseIn }, i) =>
     raiseIn !== null && raiseIn > 1 / 32 ? [`${path}.newHeights.raised.${i}.raiseIn`] : [],
@@ -240,7 +257,7 @@ function roofRows(situation: Situation, take: Taker, of: RowMaker): KitchenRow[]
     of(
       'foam',
       'Foam in all',
-      built((_, path) => say`${figure('Foam boards in all', `${path}.volumeBoardFt`, boardFeet)}`, say`none`),
+      built((layout, path) => foamCell(layout, path, take), say`none`),
     ),
     of(
       'ways',
@@ -260,7 +277,11 @@ function roofRows(situation: Situation, take: Taker, of: RowMaker): KitchenRow[]
     of('covering', 'Covering', ({ covering }) =>
       covering === null ? unchanged : say`${take.quote('answer-covering', 'Covering', `membranes.${covering}.name`)}`,
     ),
-    of('sun', 'Surface on a hot clear day', (option) => sunCell(situation, take, option)),
+    of('sun', 'Surface on a hot clear day', (option) => {
+      const town = standInTown(situation);
+      const cell = sunCell(situation, take, option);
+      return town === null || cell.because.length === 0 ? cell : alsoSaying(cell, say`, by the weather of ${town}`);
+    }),
   ];
 }
 

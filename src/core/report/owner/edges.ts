@@ -59,6 +59,19 @@ function raised(situation: Situation, take: Taker): OwnerStatement[] {
   });
 }
 
+/** Shingles that come off above the section, so that the new roof runs up under them. */
+function stripped({ layout, at, plan }: Situation, take: Taker): OwnerStatement[] {
+  if (plan !== 'taper') return [];
+  return (layout?.newHeights?.tieIns ?? []).map(({ stripIn }, i) => {
+    const path = `${at}.newHeights.tieIns.${i}`;
+    const where = take.quote('answer-heights', 'Place', `${path}.where`, startsLarge);
+    if (stripIn === null)
+      return say`${where}: shingles come off along the whole edge. How far up is not known until the slope is measured.`;
+    const strip = take.figure('answer-heights', 'Shingles to strip, up the slope', 'is', [`${path}.stripIn`], inches);
+    return say`${where}: shingles come off, at least ${strip} up the slope, and are laid back over the new roof.`;
+  });
+}
+
 /** The metal at the open edges, as it is seen from the yard. */
 export function edgeStatements({ assessment, layout, at, plan }: Situation): OwnerStatement[] {
   if (plan !== 'taper') return [];
@@ -78,8 +91,8 @@ export function edgeStatements({ assessment, layout, at, plan }: Situation): Own
     .slice(0, MOST);
 }
 
-/** What changes at doors, walls, windows, skylights and pipes. */
+/** What changes at shingles, doors, walls, windows, skylights and pipes. */
 export function changeStatements(situation: Situation): OwnerStatement[] {
   const take = takerOf(situation.assessment);
-  return [...heights(situation, take), ...raised(situation, take)].slice(0, MOST + 2);
+  return [...stripped(situation, take), ...heights(situation, take), ...raised(situation, take)].slice(0, MOST + 2);
 }

@@ -2,7 +2,9 @@ import { plainNumber } from '../../../units/print.ts';
 import { degreesF } from '../page-heat.ts';
 import type { HeatReport, MoistureReport } from '../types.ts';
 import { isPlanned, type Situation } from './situation.ts';
-import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
+import { type Because, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
+
+const WEATHER_OF = 'weather of ';
 
 const whole = (value: number): string => plainNumber(Math.round(Math.abs(value)));
 const percent = (share: number): string => `${plainNumber(Math.round(100 * share))} %`;
@@ -50,6 +52,16 @@ function winter({ winter: cold }: HeatReport, take: Taker): OwnerStatement[] {
       ];
 }
 
+/** Town whose weather stands in for that of the roof; null = the roof's own town is listed. */
+export function standInTown({ assessment }: Situation): Because | null {
+  const i = (assessment.heat?.assumed ?? []).findIndex(
+    ({ path, value }) => (path === 'place.city' || path === 'place.climateZone') && value.startsWith(WEATHER_OF),
+  );
+  if (i < 0) return null;
+  const town = (text: string): string => text.slice(WEATHER_OF.length);
+  return takerOf(assessment).quote('answer-assumed', 'Weather that was taken', `heat.assumed.${i}.value`, town);
+}
+
 /** What the heat of summer and the cold of winter do, old roof and new. */
 export function heatStatements(situation: Situation): OwnerStatement[] {
   const { assessment } = situation;
@@ -60,8 +72,15 @@ export function heatStatements(situation: Situation): OwnerStatement[] {
   const surface = (label: string, key: string) =>
     take.figure('answer-heat', label, 'is', [`heat.figures.${key}`], degreesF);
   const btu = (label: string, key: string) => take.figure('answer-heat', label, 'is', [`heat.figures.${key}`], whole);
+  const town = standInTown(situation);
+  const stood =
+    town === null
+      ? []
+      : [
+          say`We have no weather for your own town, so these figures use that of ${town}. Yours can be hotter or colder.`,
+        ];
   const old = say`On a hot clear day the old roof reaches about ${surface('Old surface at its hottest', 'peakSurfaceOldF')}.`;
-  if (heat.new === null) return [old, say`There is no new roof yet to set beside it.`];
+  if (heat.new === null) return [old, ...stood, say`There is no new roof yet to set beside it.`];
   const room = heat.day.roomF === null ? 'the space below' : 'the room';
   const verb = planned ? 'The new one reaches about' : 'A new one would reach about';
   const guessed = assessment.assumed.findIndex(
@@ -69,6 +88,7 @@ export function heatStatements(situation: Situation): OwnerStatement[] {
   );
   return [
     old,
+    ...stood,
     say`${verb} ${surface('New surface at its hottest', 'peakSurfaceNewF')}.`,
     say`In that day ${btu('Heat through the old roof', 'dayOldBtuPerSqFt')} units of heat (Btu) pass into ${room} through each square foot of the old roof, and ${btu('Heat through the new roof', 'dayNewBtuPerSqFt')} through the new.`,
     ...shares(heat, take),
@@ -100,8 +120,16 @@ export function dampStatements({ assessment }: Situation): OwnerStatement[] {
   const take = takerOf(assessment);
   const verdict = take.quote('answer-damp', 'Damp inside the roof', 'moisture.answer');
   const todo = moisture.verdict === 'safe' || moisture.verdict === 'not-known' ? [] : moisture.todo.slice(0, 2);
+  const winterOf = assessment.assumed.findIndex(
+    ({ path, value }) => path === 'place.city' && value.startsWith('the winter of '),
+  );
   return [
     standingOn(say`${words}`, verdict),
+    ...(winterOf < 0
+      ? []
+      : [
+          say`This goes by ${take.quote('answer-assumed', 'Winter that was taken', `assumed.${winterOf}.value`)}, as we have none for your own town.`,
+        ]),
     ...todo.map((_, i) => say`${take.quote('answer-damp', 'To do against damp', `moisture.todo.${i}`)}`),
   ];
 }

@@ -1,6 +1,7 @@
 import { inches } from '../../../units/print.ts';
 import { degreesF } from '../page-heat.ts';
 import { areaWords } from '../words.ts';
+import { standInTown } from './heat.ts';
 import { keepsOldRoof, type Situation } from './situation.ts';
 import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
 import { deepest, fallWords } from './today.ts';
@@ -96,18 +97,21 @@ function room({ assessment, layout, at, plan }: Situation, take: Taker): OwnerNu
   ];
 }
 
-function sun({ assessment }: Situation, take: Taker): OwnerNumber[] {
+function sun(situation: Situation, take: Taker): OwnerNumber[] {
+  const { assessment } = situation;
   if (assessment.heat === undefined) return [];
   const of = (label: string, key: string) => take.figure('answer-heat', label, 'is', [`heat.figures.${key}`], degreesF);
   const next =
     assessment.heat.figures.peakSurfaceNewF === null
       ? null
       : say`about ${of('New surface at its hottest', 'peakSurfaceNewF')}`;
+  const old = of('Old surface at its hottest', 'peakSurfaceOldF');
+  const town = standInTown(situation);
   return [
     {
       id: 'sun',
       title: 'Surface on a hot clear day',
-      today: say`about ${of('Old surface at its hottest', 'peakSurfaceOldF')}`,
+      today: town === null ? say`about ${old}` : say`about ${old}, by the weather of ${town}`,
       next,
     },
   ];

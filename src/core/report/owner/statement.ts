@@ -106,4 +106,10 @@ export const standingOn = (statement: OwnerStatement, ...because: readonly Becau
   because: [...statement.because, ...because],
 });
 
+/** Two statements as one. */
+export const alsoSaying = (first: OwnerStatement, second: OwnerStatement): OwnerStatement => ({
+  text: `${first.text}${second.text}`,
+  because: [...first.because, ...second.because],
+});
+
 export const noun = ({ paths }: Because, one: string, many = `${one}s`): string => (paths.length === 1 ? one : many);

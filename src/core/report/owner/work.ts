@@ -1,4 +1,5 @@
 import { boardFeet, count, depthFigure } from '../page-figures.ts';
+import type { WoodRow } from '../types.ts';
 import { raisedRows } from './edges.ts';
 import { keepsOldRoof, type Situation } from './situation.ts';
 import { type Because, noun, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
@@ -6,6 +7,8 @@ import { type Because, noun, type OwnerStatement, say, standingOn, type Taker, t
 const startsLarge = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const SMALL_IN = 0.25;
+
+const unitOf = ({ shown }: Because, unit: WoodRow['unit']): string => (shown === '1' ? unit.replace(/s$/, '') : unit);
 
 /** Wood as a range, and what brings it on. */
 export function woodStatements({ assessment, call }: Situation): OwnerStatement[] {
@@ -29,8 +32,8 @@ export function woodStatements({ assessment, call }: Situation): OwnerStatement[
     const most = take.figure('answer-scope', 'One job in ten needs more', 'is', [`${at}.oneInTen`], count);
     const usual = take.figure('answer-scope', 'Most likely', 'is', [`${at}.likely`], count);
     return likely === oneInTen
-      ? say`${what}${where}: ${usual} ${unit}.`
-      : say`${what}${where}: most likely ${usual}, and in one job of ten more than ${most} ${unit}.`;
+      ? say`${what}${where}: ${usual} ${unitOf(usual, unit)}.`
+      : say`${what}${where}: most likely ${usual} ${unitOf(usual, unit)}, and in one job of ten more than ${most} ${unitOf(most, unit)}.`;
   });
   return [
     ...rows,
