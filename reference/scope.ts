@@ -58,7 +58,7 @@ export const scopeRules = {
     at: 'service life',
   },
   'wet-removed': {
-    text: 'Wet insulation is taken out, never covered: through a painted wood deck it dries in summers, not in weeks.',
+    text: 'Wet insulation is taken out, never covered: even through a painted wood deck it dries in summers, not in weeks.',
     source: 'arithmetic',
     at: 'vapor through 5/8 in plywood and paint, 0.26 lb per sq ft in a summer of 90 days',
     grade: 'computed',
@@ -137,7 +137,7 @@ export const scopeRules = {
     at: 'tear-off',
   },
   'shows-the-deck': {
-    text: 'The deck is seen, every soft sheet is replaced, and the taper starts on known wood.',
+    text: 'The deck is seen, every soft part of it is replaced, and the taper starts on a deck that is known.',
     ...practice,
     at: 'tear-off',
   },

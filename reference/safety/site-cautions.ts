@@ -274,7 +274,7 @@ export const siteCautions = [
     severity: 3,
     topic: 'people below',
     when: ['during'],
-    text: 'Debris and dust fall through the joints: net or sheet below, rooms cleared, people told.',
+    text: 'Debris and dust fall through whatever is open in the deck (joints, laps, cracks, holes): net or sheet below, rooms cleared, people told.',
     source: 'practice',
     at: 'exposed ceilings',
     grade: 'practice',

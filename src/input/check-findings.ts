@@ -11,9 +11,14 @@ const OVERHANG_FT = 3;
 function checkOnePlace({ at, outline, side }: InspectionFinding, path: string, log: InputLog): void {
   const given = Object.entries({ at, outline, side }).flatMap(([key, value]) => (value === null ? [] : [key]));
   if (given.length < 2) return;
-  log.problem(path, 'conflict', `its place is given ${given.length} times: ${given.join(', ')}.`, {
-    instead: 'only one: "at" for a spot, "side" for a stretch of an edge, "outline" for an area',
-  });
+  log.problem(
+    path,
+    'conflict',
+    `its place is given ${given.length} times: ${given.map((key) => `"${key}"`).join(', ')}.`,
+    {
+      instead: 'only one: "at" for a spot, "side" for a stretch of an edge, "outline" for an area',
+    },
+  );
 }
 
 /** Findings of which each has one place at most, on this roof. */

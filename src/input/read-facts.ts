@@ -97,7 +97,7 @@ export function readRuleSet(raw: RawRuleSet, path: string, log: InputLog): Roof[
 }
 
 export function readCovering(raw: RawCovering, path: string, log: InputLog): Roof['covering'] {
-  const ageYears = readAs(raw.ageYears, 'years', under(path, 'ageYears'), log);
+  const ageYears = readAs(raw.ageYears, 'age', under(path, 'ageYears'), log);
   return { kind: raw.kind ?? null, layers: raw.layers ?? null, ageYears };
 }
 

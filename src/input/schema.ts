@@ -201,8 +201,13 @@ export const findingSchema = group({
   severity: choice(severities).nullish(),
   note: text.nullish(),
   photos: z
-    .array(z.string().regex(/^[a-z0-9-]{1,64}$/), { error: 'names of photos that are kept: ["3f09a1c2"]' })
-    .max(20)
+    .array(
+      z.string().regex(/^[a-z0-9-]{1,64}$/, { error: 'the name of a photo that is kept beside the roof: "3f09a1c2"' }),
+      {
+        error: 'names of photos that are kept: ["3f09a1c2"]',
+      },
+    )
+    .max(20, { error: 'at most 20 photos' })
     .nullish()
     .describe('Photos that are kept beside the roof, at most 20.'),
 });
@@ -269,8 +274,12 @@ export const deckSchema = group({
 
 export const coveringSchema = group({
   kind: choice(coveringKinds).nullish(),
-  layers: z.int({ error: 'a whole number of layers' }).min(0).max(20).nullish(),
-  ageYears: m.years.nullish(),
+  layers: z
+    .int({ error: 'a whole number of layers' })
+    .min(1, { error: 'the coverings that lie there, counted (nothing here where the deck lies bare)' })
+    .max(20)
+    .nullish(),
+  ageYears: m.age.nullish(),
 });
 
 const belowInsulationSchema = group({

@@ -52,7 +52,9 @@ export const fields = {
   },
   minutes: { unit: 'min', words: 'minutes', mayBeNegative: false, limit: 10_080, example: '60 min or 1 h' },
   hours: { unit: 'h', words: 'hours', mayBeNegative: false, limit: 17_520, example: '48 h or 2 days' },
-  years: { unit: 'yr', words: 'years', mayBeNegative: false, limit: 100_000, example: '28 years' },
+  years: { unit: 'years', words: 'years', mayBeNegative: false, limit: 100_000, example: '28 years' },
+  /** Of a covering: the oldest that lie today are of built-up felts and some 100 years old. */
+  age: { unit: 'years', words: 'years', mayBeNegative: false, limit: 120, example: '28 years' },
   pair: { unit: 'in', words: 'inches', mayBeNegative: false, limit: 600, example: '6" x 4" (width x height)' },
   plan: { unit: 'ft', words: 'feet', mayBeNegative: false, limit: 5_000, example: `52' x 34'` },
 } as const satisfies Record<string, FieldSpec>;

@@ -67,10 +67,10 @@ function withinLimits(value: number, field: Field): Rejected | null {
   }
   if (Math.abs(value) > limit) {
     const most = `${plainNumber(limit)} ${unit}`;
-    return reject(
-      `${plainNumber(value, 2)} ${unit} is more than ${most}`,
-      `at most ${most}, with the unit where it is not ${words}: ${example}`,
-    );
+    const wrong = `${plainNumber(value, 2)} ${unit} is`;
+    const unitToo = `with the unit where it is not ${words}: ${example}`;
+    if (value < 0) return reject(`${wrong} less than -${most}`, `at least -${most}, ${unitToo}`);
+    return reject(`${wrong} more than ${most}`, `at most ${most}, ${unitToo}`);
   }
   return null;
 }

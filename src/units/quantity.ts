@@ -15,6 +15,8 @@ const from =
 
 const SQUARE_SQ_FT = 100;
 
+const years = /^-?(?:y|yr|yrs|years?)(?: old)?$/;
+
 /** What may follow the number in each plain quantity, and what it is worth in the field's unit. */
 const spellings: Partial<Record<Field, readonly Spelling[]>> = {
   area: [
@@ -55,7 +57,8 @@ const spellings: Partial<Record<Field, readonly Spelling[]>> = {
     [/^(?:weeks?|wk)$/, from('week', 'hour')],
     [/^(?:min|mins|minutes?)$/, from('minute', 'hour')],
   ],
-  years: [[/^-?(?:y|yr|yrs|years?)(?: old)?$/, same]],
+  years: [[years, same]],
+  age: [[years, same]],
 };
 
 /** A plain number with one of the field's units after it, or alone. */

@@ -7,6 +7,7 @@ import { rainFor } from '../../src/core/outlets/rain.ts';
 import { existingReport } from '../../src/core/report/existing.ts';
 import { safetyFacts } from '../../src/core/report/facts.ts';
 import type { ScopeReport } from '../../src/core/report/types.ts';
+import { evaluateCautions } from '../../src/core/safety/cautions.ts';
 import { evidenceOf } from '../../src/core/scope/evidence.ts';
 import { apartFt } from '../../src/core/scope/places.ts';
 import { rotAndLeakOf } from '../../src/core/scope/rot.ts';
@@ -23,12 +24,20 @@ interface Invented {
   existing?: object;
   deck?: object;
   building?: string;
+  below?: string;
 }
 
 const drains = { planes: [{ slopeInPerFt: 0.25, fallsToward: { side: 0 } }], readOn: 'covering', buildUpIn: 1.5 };
 const ponds = { seenPonds: [{ at: [15, 12], depthIn: 1, hoursAfterRain: 48 }], readOn: 'covering', buildUpIn: 1.5 };
 
-function roofOf({ findings = [], covering = {}, existing = drains, deck = { kind: 'plywood' }, building }: Invented) {
+function roofOf({
+  findings = [],
+  covering = {},
+  existing = drains,
+  deck = { kind: 'plywood' },
+  building,
+  below,
+}: Invented) {
   const parsed = parseRoofObject({
     version: 1,
     invented: true,
@@ -43,6 +52,7 @@ function roofOf({ findings = [], covering = {}, existing = drains, deck = { kind
     existing,
     deck,
     findings,
+    building: { below },
     ruleSet: { building },
   });
   if (!parsed.ok) throw new Error(parsed.problems.map(({ path, message }) => `${path}: ${message}`).join('\n'));
@@ -176,6 +186,33 @@ describe('each way by what is known', () => {
     };
     expect(deckOf({ findings: [eave, eaveLeak] })).toMatchObject({ soft: null, replaced: null });
     expect(deckOf({ findings: [probed] })).toMatchObject({ soft: true, replaced: true });
+  });
+
+  it.each(['concrete', 'steel', 'plywood'])(
+    'on a %s deck no reason and no caution speaks of wood or joints that it may not have',
+    (kind) => {
+      const roof = roofOf({ findings: [wet(181), probed, leak], deck: { kind } });
+      const { report } = scopeOf({ ...roof, chosen: null, budgets: [] });
+      const words = report.ways.flatMap(({ reasons }) => reasons.map(({ text }) => text));
+      expect(words.join(' ')).not.toMatch(/known wood|wood was found|soft sheet/i);
+      const cautions = evaluateCautions(safetyFacts(roof.site, roof.existing, null, null)).map(({ text }) => text);
+      expect(cautions.filter((text) => /through the joints/.test(text))).toEqual([]);
+      expect(cautions.some((text) => /joints, laps, cracks, holes/.test(text))).toBe(true);
+    },
+  );
+
+  it('a house is known by who lives under the roof; nothing is said of any other building', () => {
+    const useOf = (below: string | undefined) => {
+      const { site, existing } = roofOf({ building: undefined, below });
+      return safetyFacts(site, existing, null, null).building.use;
+    };
+    expect(['living-exposed-deck', 'living-ceiling', 'attic', 'outdoors', undefined].map(useOf)).toEqual([
+      'dwelling',
+      'dwelling',
+      null,
+      null,
+      null,
+    ]);
   });
 
   it('near is measured between places: a spot, a stretch, an area', () => {

@@ -108,7 +108,8 @@ export function safetyFacts(
     building: {
       ...blank.building,
       state: roof.place.state,
-      use: 'dwelling',
+      // Somebody lives below: a dwelling. What else stands below tells nothing of the rest of the building.
+      use: overLiving(site) === true ? 'dwelling' : null,
       dwellingUnits: null,
       yearBuilt: roof.building.yearBuilt,
       occupied: overLiving(site),

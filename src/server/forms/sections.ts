@@ -351,7 +351,7 @@ const buildUp: SectionSpec = {
       fields: [
         choice('kind', 'What', choices.coveringKinds),
         whole('layers', 'Layers'),
-        measure('ageYears', 'Age', 'years'),
+        measure('ageYears', 'Age', 'age'),
       ],
     },
     {

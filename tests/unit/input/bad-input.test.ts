@@ -328,6 +328,13 @@ const parts: readonly (readonly [name: string, more: object, codes: readonly str
   ],
   ['a stretch along no side', { findings: [{ kind: 'split', fromFt: 2 }] }, ['findings[0].side: missing']],
   ['a photo that is an address', { findings: [{ kind: 'split', photos: ['../x'] }] }, ['findings[0].photos[0]: type']],
+  [
+    'more than twenty photos',
+    { findings: [{ kind: 'split', photos: Array(21).fill('a1') }] },
+    ['findings[0].photos: type'],
+  ],
+  ['no layer at all', { covering: { layers: 0 } }, ['covering.layers: range']],
+  ['a covering of 400 years', { covering: { ageYears: 400 } }, ['covering.ageYears: measure']],
   ['a bare rain', { place: { rain: '110 mm/h' } }, ['place.rain: ask']],
   ['a negative side', { edges: [{ side: -1, kind: 'wall' }] }, ['edges[0].side: range']],
   ['three end heights', { edges: [{ side: 0, kind: 'wall', topIn: [1, 2, 3] }] }, ['edges[0].topIn: type']],
@@ -427,4 +434,14 @@ test('nothing that is passed in makes it throw', () => {
 
 test('an outlet that stands above its surroundings is no fault of the file', () => {
   expect(parseRoofObject(roof({ outlets: [{ id: 'D1', kind: 'drain', at: [15, 12], inletIn: 3 }] })).ok).toBe(true);
+});
+
+test('a photo’s name, their number and the layers are told in words of their own', () => {
+  const says = (more: object): string => problemLine(problemsOf(roof(more))[0]);
+  expect(says({ findings: [{ kind: 'split', photos: ['../x'] }] })).toMatch(
+    /"\.\.\/x" does not fit.*the name of a photo that is kept/,
+  );
+  expect(says({ findings: [{ kind: 'split', photos: Array(21).fill('a1') }] })).toMatch(/at most 20 photos/);
+  expect(says({ covering: { layers: 0 } })).toMatch(/the coverings that lie there, counted.*at least 1/);
+  expect(says({ findings: [{ kind: 'split', at: [1, 1], side: 0 }] })).toMatch(/given 2 times: "at", "side"/);
 });

@@ -324,7 +324,7 @@ const roof: fc.Arbitrary<Roof> = fc.record({
   existing,
   covering: fc.record({
     kind: or(word(coveringKinds)),
-    layers: or(fc.integer({ min: 0, max: 5 })),
+    layers: or(fc.integer({ min: 1, max: 5 })),
     ageYears: or(size(60)),
   }),
   insulation: fc.record({

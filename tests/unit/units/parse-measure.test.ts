@@ -120,6 +120,11 @@ const rejected: readonly (readonly [field: Field, text: string, why: RegExp])[] 
   ['area', '-5', /negative/],
   ['rValue', 'plenty', /does not read/],
   ['bearing', 'uphill', /compass/],
+  ['temperature', '-500 F', /^-500 F is less than -250 F$/],
+  ['temperature', '500 F', /^500 F is more than 250 F$/],
+  ['height', '-700', /less than -600 in/],
+  ['age', '400 yr', /^400 years is more than 120 years$/],
+  ['age', '-4', /negative/],
   ['pair', '6', /two sizes/],
   ['pair', '-6 x 4', /not a measurement/],
 ];
@@ -130,6 +135,11 @@ test.each(rejected)('%s "%s" is rejected with what to write instead', (field, te
   if (reading.action !== 'reject') return;
   expect(reading.why).toMatch(why);
   expect(reading.instead).toMatch(/\d/);
+});
+
+test('a negative age is told in the words that people write ages in', () => {
+  expect(parseMeasure('-4', 'age')).toMatchObject({ action: 'reject', instead: '4 years' });
+  expect(parseMeasure('120 yr', 'age')).toMatchObject({ action: 'accept', value: 120 });
 });
 
 describe('two statements of one size (case C28)', () => {

@@ -123,7 +123,7 @@ const testWords: Readonly<Record<string, string>> = {
   'count-layers': 'Have it counted how many old roofs lie there.',
   cores: 'Have a few small holes cut, to see whether it is wet inside.',
   scan: 'Or have the roof scanned for damp.',
-  'open-wood': 'Have the soft place opened, until the wood is sound.',
+  'open-wood': 'Have the soft place opened, until all is sound there.',
 };
 
 const outWords: Readonly<Record<NonNullable<ScopeReport['recommended']>, string>> = {
