@@ -86,6 +86,13 @@ export const californiaAboveDeck = {
   grade: 'found',
 } as const satisfies Cited & Record<string, unknown>;
 
+/** California asks for insulation in nonresidential re-roofs too; no value of it is held, so nothing is judged by it. */
+export const californiaNotHeld = {
+  source: 'ca-title-24',
+  at: 'nonresidential alterations, insulation of the roof: no value is held here',
+  grade: 'memory',
+} as const satisfies Cited & Record<string, unknown>;
+
 /** From how much of a roof on California's rules bind a re-roof or a new coat. */
 export const californiaTrigger = {
   share: 0.5,

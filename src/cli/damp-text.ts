@@ -48,6 +48,7 @@ export function energyLines({ energyRules }: Assessment): string[] {
   const binding = rows.filter(({ result }) => result !== 'not-applicable');
   return [
     energyRules.answer,
+    ...known(energyRules.targetNote),
     ...binding.map(
       ({ title, result, asked, found, clause }) =>
         `${ruleResultWords[result]}: ${title}, ${asked} asked for, ${found} there [${clause}]`,

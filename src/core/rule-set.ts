@@ -109,3 +109,10 @@ function notesOf(local: LocalRules): string[] {
   if (local.taperRule === 'average-u') notes.push('Tapered insulation is judged by its U averaged over the area.');
   return notes;
 }
+
+/** Building codes for all buildings but small dwellings. */
+export const isCommercial = (buildingCode: string): boolean => /^(ibc|iebc)/.test(buildingCode);
+
+/** Codes to which the energy tables that are held belong. */
+export const isAmerican = (buildingCode: string): boolean =>
+  isCommercial(buildingCode) || buildingCode.startsWith('irc');

@@ -333,4 +333,88 @@ describe('rules of a job', () => {
   it('what passes by the index alone is said to', () => {
     for (const covering of coveringsUnder(home, 'tpo')) expect(covering.by === null).toBe(!covering.passes);
   });
+
+  it('insulation below the deck that is not known is no R-0: not known with what settles it, or a pass by what lies above', () => {
+    const place = { city: 'Chicago', state: 'IL' };
+    const living = { place, building: { below: 'living-ceiling' } };
+    const open = rulesOf({ ...living, ruleSet: { building: 'irc-2021' } });
+    for (const id of ['residential-ceiling', 'residential-u']) expect(open.result(id)).toBe('not-known');
+    expect(open.rules.answer).not.toContain('Short of');
+    expect(open.rules.answer).toContain('between ceiling and deck');
+    expect(open.rules.rows.find(({ id }) => id === 'residential-ceiling')?.settledBy).toContain('ceiling lamp');
+    // 12 in at 5.7 is R-68 above the deck alone, over the R-60 of the table.
+    const thick = { ...living, insulation: { flatIn: 12, flatRPerIn: 5.7 } };
+    expect(rulesOf({ ...thick, ruleSet: { building: 'irc-2021' } }).result('residential-ceiling')).toBe('pass');
+    const shop = rulesOf({ ...living, ruleSet: { building: 'ibc-2021' } });
+    expect([shop.result('commercial-roof'), shop.result('low-point')]).toEqual(['not-known', 'not-known']);
+    expect(rulesOf({ ...thick, ruleSet: { building: 'ibc-2021' } }).result('commercial-roof')).toBe('pass');
+    const none = { ...living, insulation: { below: { kind: 'none' } } };
+    expect(rulesOf({ ...none, ruleSet: { building: 'irc-2021' } }).result('residential-ceiling')).toBe('fail');
+  });
+
+  it('a shop in Los Angeles: what California asks of its insulation is not held, and it is not said to be met', () => {
+    const ruleSet = { building: 'ibc-2021' };
+    for (const place of [{ city: 'Los Angeles', state: 'CA', californiaZone: 9 }, { city: 'Los Angeles, CA' }]) {
+      const { rules, result } = rulesOf({ place, ruleSet });
+      expect(result('california-nonresidential-insulation')).toBe('not-known');
+      expect(rules.answer).not.toMatch(/^Every/);
+      expect(rules.answer).toMatch(/^Not judged: California: insulation of a nonresidential re-roof/);
+      expect(result('california-nonresidential')).toBe('pass');
+      expect(result('iecc-c402-3')).toBe('not-applicable');
+    }
+    const shed = rulesOf({ place: { city: 'Los Angeles', state: 'CA' }, ruleSet, building: { below: 'unheated' } });
+    expect(shed.result('california-nonresidential-insulation')).toBe('not-applicable');
+  });
+
+  it('a home in Sacramento without its California zone is asked for that, not for the climate zone', () => {
+    const { rules } = rulesOf({ place: { city: 'Sacramento', state: 'CA' }, ruleSet: { building: 'irc-2021' } });
+    expect(rules.answer).toContain('California energy zone, 1 to 16');
+    expect(rules.answer).toContain('ZIP code');
+    expect(rules.answer).not.toMatch(/the town|climate zone of the energy code/);
+    const nowhere = rulesOf({ ruleSet: { building: 'irc-2021' } });
+    expect(nowhere.rules.answer).toContain('the town, or the climate zone of the energy code');
+  });
+
+  it('what is known to be short is said before what is not known', () => {
+    const { rules } = rulesOf({
+      place: { city: 'Sacramento', state: 'CA', californiaZone: 12 },
+      ruleSet: { building: 'irc-2021' },
+    });
+    expect(rules.answer).toMatch(/^Short of California: insulation above the deck/);
+  });
+});
+
+describe('target of the job and ask of the code', () => {
+  const target = (more: Parameters<typeof roofFile>[0]) => {
+    const parsed = parseRoofText(roofFile(more));
+    if (!parsed.ok) throw new Error(parsed.problems.map(({ message }) => message).join('\n'));
+    return energyTarget(siteOf(parsed.roof), rulesOfRoof(parsed.roof));
+  };
+  const chicago = { place: { city: 'Chicago', state: 'IL' }, ruleSet: { building: 'irc-2021' } };
+
+  it('a target that is set keeps the ask of the code beside it, and the rules tell the two apart', () => {
+    const set = { ...chicago, insulation: { targetR: 30 } };
+    expect(target(set)).toMatchObject({ r: 30, own: true, code: { r: 60 } });
+    const { rules } = rulesOf(set);
+    expect(rules.targetNote).toMatch(/R-30.*no rule of the code.*R-60/);
+    expect(rulesOf(chicago).rules.targetNote).toBeNull();
+  });
+
+  it('without one it is the code: the same R and the same U as in the rules', () => {
+    const { r, u, own } = target(chicago);
+    const asked = (id: string) => rulesOf(chicago).rules.rows.find((one) => one.id === id)?.asked;
+    expect([own, `R-${r}`, `U ${u}`]).toEqual([false, asked('residential-ceiling'), asked('residential-u')]);
+  });
+
+  it('California, an unheated space and a code that is not American take no R of the model code', () => {
+    const home = { ruleSet: { building: 'irc-2021' } };
+    const place = { city: 'Sacramento', state: 'CA' };
+    expect(target({ ...home, place: { ...place, californiaZone: 12 } })).toMatchObject({ r: 14, own: false });
+    expect(target({ ...home, place })).toMatchObject({ r: null, code: null });
+    expect(target({ ...home, place }).noTarget).toContain('California energy zone');
+    expect(target({ ...home, place: { ...place, californiaZone: 3 } }).r).toBeNull();
+    expect(target({ place, ruleSet: { building: 'ibc-2021' } }).noTarget).toContain('nonresidential');
+    expect(target({ ...chicago, building: { below: 'unheated' } }).r).toBeNull();
+    expect(target({ ...chicago, ruleSet: { building: 'bs6229-2018' } }).noTarget).toContain('American');
+  });
 });

@@ -12,6 +12,7 @@ import type { PageSetting } from '../page-setting.ts';
 import { Assumptions } from '../parts/assumptions.tsx';
 import { BeforeAfter } from '../parts/before-after.tsx';
 import { BoardTables } from '../parts/board-tables.tsx';
+import { EnergyRules } from '../parts/energy-rules.tsx';
 import { Findings } from '../parts/findings.tsx';
 import { Layouts } from '../parts/layouts.tsx';
 import { Limits } from '../parts/limits.tsx';
@@ -84,6 +85,12 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
         <>
           <h2>Insulation</h2>
           <Thermal layout={layout} book={book} />
+        </>
+      )}
+      {assessment.energyRules === undefined ? null : (
+        <>
+          <h2>Energy and cool-roof rules</h2>
+          <EnergyRules rules={assessment.energyRules} book={book} />
         </>
       )}
       <RulesAndRain assessment={assessment} book={book} />

@@ -12,7 +12,7 @@ function RuleTable({ caption, rows, book }: { caption: string; rows: readonly En
     <Table
       caption={caption}
       columns={columns}
-      rows={rows.map(({ title, result, asked, found, clause, note, source }) => ({
+      rows={rows.map(({ title, result, asked, found, clause, note, settledBy, source }) => ({
         cells: [
           <>
             {title}
@@ -20,6 +20,7 @@ function RuleTable({ caption, rows, book }: { caption: string; rows: readonly En
             <span class="why">
               {clause}. {note}
             </span>
+            {settledBy === null ? null : <span class="why">What settles it: {settledBy}.</span>}
           </>,
           result === 'fail' ? <b>{ruleResultWords[result]}</b> : ruleResultWords[result],
           result === 'not-applicable' ? '' : asked,
@@ -38,6 +39,7 @@ export function EnergyRules({ rules, book }: { rules: EnergyRulesReport; book: S
   return (
     <>
       <p>{rules.answer}</p>
+      {rules.targetNote === null ? null : <p>{rules.targetNote}</p>}
       <RuleTable
         caption={`Rules that bind this roof, climate zone ${rules.climateZone ?? 'not known'}`}
         rows={rows.filter((row) => !idle.includes(row))}

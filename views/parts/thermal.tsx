@@ -1,5 +1,5 @@
 import type { SourceBook } from '../../src/core/report/page-sources.ts';
-import { basisRows, energyRows, heightRows, ruleSentence } from '../../src/core/report/page-thermal.ts';
+import { basisRows, energyCaption, energyRows, heightRows, ruleSentence } from '../../src/core/report/page-thermal.ts';
 import type { Layout } from '../../src/core/report/types.ts';
 import { SourceMark } from './source-mark.tsx';
 import { Table } from './table.tsx';
@@ -40,7 +40,7 @@ export function Thermal({ layout, book }: { layout: Layout; book: SourceBook }) 
       />
       {checks.length === 0 ? null : (
         <Table
-          caption="What the energy code asks of it"
+          caption={energyCaption(thermal)}
           columns={[
             { head: 'Rule' },
             { head: 'Stands' },

@@ -5,9 +5,9 @@ import type { MembraneFacts } from '../membrane/facts.ts';
 import { solarReflectanceIndex } from '../membrane/sri.ts';
 import { winterFor } from '../moisture/winter.ts';
 import type { CoolRoofOption } from '../report/types.ts';
-import type { RuleSet } from '../rule-set.ts';
+import { isCommercial, type RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
-import { stateCode } from '../site/town.ts';
+import { stateOf } from '../site/town.ts';
 
 /** Whom the rules see: the job, its place and its slope. */
 export interface CoolRoofJob {
@@ -54,16 +54,13 @@ export function coolRoofJob(
 ): CoolRoofJob {
   return {
     commercial: isCommercial(building.id),
-    california: stateCode(roof.place.state ?? '') === 'CA',
+    california: stateOf(roof.place) === 'CA',
     climateZone,
     californiaZone: roof.place.californiaZone,
     slopeInPerFt,
     conditioned: given.below.startsWith('living'),
   };
 }
-
-/** Codes for all buildings but small dwellings. */
-export const isCommercial = (buildingCode: string): boolean => /^(ibc|iebc)/.test(buildingCode);
 
 /** Id of the cool-roof rule that binds a job, as the choice of the covering knows it; null = none does, as far as is known. */
 export function bindingCoolRoof(job: CoolRoofJob): MembraneFacts['coolRoofRule'] {

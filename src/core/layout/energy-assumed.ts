@@ -7,15 +7,15 @@ import type { EnergyTarget } from './energy-target.ts';
 
 const ASK = 'ask the building office what a re-roof must reach';
 
-function targetAssumed({ r, title, rRow }: EnergyTarget): Assumption {
+function targetAssumed({ r, title, rRow, noTarget }: EnergyTarget): Assumption {
   const path = 'insulation.targetR';
   if (r === null || rRow === null)
-    return { path, value: 'no target', because: 'no target and no climate zone were given', findOut: ASK };
+    return { path, value: 'no target', because: `none was given, and ${noTarget}`, findOut: ASK };
   const memory = rRow.grade === 'memory' ? ', from memory, verify' : '';
   return {
     path,
     value: `R-${r}`,
-    because: `value of the climate zone, ${title}${memory} (${sourceNote(rRow).text})`,
+    because: `value of the code for this place, ${title}${memory} (${sourceNote(rRow).text})`,
     findOut: ASK,
   };
 }

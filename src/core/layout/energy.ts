@@ -206,7 +206,12 @@ export function thermalReport(context: EnergyContext): ThermalReport {
   return {
     bases: insulationBases.map((basis) => basisReport(context, basis)),
     checksOn: label.name,
-    target: target.r === null || target.u === null ? null : { r: target.r, u: target.u, title: target.title ?? '' },
+    target:
+      target.r === null || target.u === null
+        ? null
+        : { r: target.r, u: target.u, title: target.title ?? '', own: target.own },
+    codeTarget: target.code,
+    noTarget: target.noTarget,
     taperRule: { id: taperRule ?? USUAL_TAPER_RULE, given: taperRule !== null },
     checks,
     disagreement: disagreement(checks, taperRule),

@@ -35,7 +35,16 @@ export function dampAnswers(input: DampInput): DampAnswers {
   const damp = moistureReport(input);
   const { report: moisture, climateZone } = damp;
   const { above, below } = moisture;
-  const energyRules = energyRulesReport({ site, ruleSet, layout, membrane, climateZone, above, below });
+  const energyRules = energyRulesReport({
+    site,
+    ruleSet,
+    layout,
+    membrane,
+    climateZone,
+    energy: input.energy,
+    above,
+    below,
+  });
   const { adjoining } = site.roof;
   const vents =
     adjoining === null ? null : ventReport({ adjoining, edition: editionOf(ruleSet.building.id), climateZone });

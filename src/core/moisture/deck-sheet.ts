@@ -12,7 +12,7 @@ export const retarderName = {
 /** What the boards lie on. */
 export interface DeckUnder {
   kind: DeckKind;
-  /** The old covering stays under the boards. */
+  /** The old covering, or a part of it, stays under the boards. */
   keepsOld: boolean;
 }
 

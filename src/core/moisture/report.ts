@@ -5,6 +5,7 @@ import { signedAreaSqFt } from '../geometry/vector.ts';
 import { cOfF, fOfC } from '../heat/degrees.ts';
 import type { EnergyTarget } from '../layout/energy-target.ts';
 import type { Assumption, Budget, Layout, MoistureReport } from '../report/types.ts';
+import { plannedWork } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 import { monthPressures, yearBalance } from './balance.ts';
 import { buildUpOf, isWood, type RoofLayer, USUAL_JOIST_IN, vaporLayers, withRetarder } from './build-up.ts';
@@ -133,7 +134,7 @@ export function moistureReport({ site, layout, energy, budgets }: MoistureInput)
   const cure = failing
     ? cureOf({ builtWith: (moreIn) => buildUpOf(site, layout, moreIn), winter, climateZone, room, layout, budgets })
     : null;
-  const deck = { kind: given.deckKind, keepsOld: given.removedIn === 0 && given.buildUpIn > 0 };
+  const deck = { kind: given.deckKind, keepsOld: plannedWork(site) !== 'tear-off' };
   const retarder = retarderAdvice({
     foamBelow: below.kind === 'closed-cell',
     januaryF: winter?.januaryF ?? null,

@@ -4,10 +4,25 @@ import { inches, rValue } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { energyFigure } from './page-thermal.ts';
 import { finding } from './part-finding.ts';
-import type { EnergyCheck, Finding, Layout, NewHeights } from './types.ts';
+import type { EnergyCheck, Finding, Layout, NewHeights, ThermalReport } from './types.ts';
+
+const ids: Record<EnergyCheck['id'], string> = {
+  'one-inch-rule': 'insulation-below-target',
+  'average-u': 'insulation-below-target',
+  'low-point-thickness': 'insulation-thin-at-low-point',
+  'thin-end-foam': 'thin-end-condensation',
+};
 
 const asksAndHas = ({ asked, found, unit }: EnergyCheck): string =>
   `${energyFigure(asked, unit)} asked for, ${energyFigure(found, unit)} there`;
+
+/** Who asks: the job's own target or the code. Rules of thickness and foam are the code's alone. */
+function askedBy({ id }: EnergyCheck, { target }: ThermalReport): string {
+  if (target === null || ids[id] !== 'insulation-below-target') return '';
+  return target.own
+    ? ` (${rValue(target.r)}, the target set for this job; what lies under the deck is not counted)`
+    : ` (${rValue(target.r)} of the code, ${target.title}; what lies under the deck is not counted)`;
+}
 
 function takes({ baseIn, baseFits }: EnergyCheck): string {
   if (baseIn === null) return 'No flat layer under 16 in would do it.';
@@ -44,13 +59,6 @@ function smallSection(areaSqFt: number, target: number): Finding[] {
   ];
 }
 
-const ids: Record<EnergyCheck['id'], string> = {
-  'one-inch-rule': 'insulation-below-target',
-  'average-u': 'insulation-below-target',
-  'low-point-thickness': 'insulation-thin-at-low-point',
-  'thin-end-foam': 'thin-end-condensation',
-};
-
 /**
  * What the energy code makes of a layout: rules in force that it does not meet, relief, and where the readings disagree.
  * @param areaSqFt of the section
@@ -67,14 +75,17 @@ export function energyFindings(layout: Layout, areaSqFt: number, commercial: boo
         level: check.id === 'thin-end-foam' ? 'fix' : 'note',
         where: 'the insulation',
         message:
-          `${check.title}: ${asksAndHas(check)}. ${takes(check)} ${check.id === 'thin-end-foam' ? check.note : ''}`.trim(),
+          `${check.title}: ${asksAndHas(check)}${askedBy(check, thermal)}. ${takes(check)} ${check.id === 'thin-end-foam' ? check.note : ''}`.trim(),
         value: energyFigure(check.found, check.unit),
         limit: energyFigure(check.asked, check.unit),
         source: check.source,
       }),
     ),
     ...(stopped === undefined ? [] : [relief(stopped, 'the insulation')]),
-    ...(short.some(({ id }) => ids[id] === 'insulation-below-target') && !commercial && thermal.target !== null
+    ...(short.some(({ id }) => ids[id] === 'insulation-below-target') &&
+    !commercial &&
+    thermal.target !== null &&
+    !thermal.target.own
       ? smallSection(areaSqFt, thermal.target.r)
       : []),
     ...(thermal.disagreement === null

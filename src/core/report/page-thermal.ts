@@ -60,15 +60,32 @@ export const energyRows = ({ checks }: ThermalReport): EnergyRow[] =>
     source,
   }));
 
-/** Which reading is in force, and whether somebody named it. */
-export function ruleSentence({ taperRule, target, checksOn }: ThermalReport): string {
-  if (target === null) return 'No R to reach is known: give a target, or the climate zone and what is below.';
+/** Whose R it is: the job's own or the code's. */
+const whose = ({ target }: ThermalReport): string =>
+  target === null
+    ? 'no R to reach is known'
+    : target.own
+      ? `the target of this job, ${rValue(target.r)}`
+      : `${rValue(target.r)} of the code (${target.title})`;
+
+/** Caption of the rules: against what they are held. */
+export const energyCaption = (thermal: ThermalReport): string => `Insulation held against ${whose(thermal)}`;
+
+/** Which R is to be reached and who asks for it, which reading is in force, and whether somebody named it. */
+export function ruleSentence(thermal: ThermalReport): string {
+  const { taperRule, target, codeTarget, noTarget, checksOn } = thermal;
+  if (target === null) return `No R to reach is known: none was given, and ${noTarget}.`;
   const reading =
     taperRule.id === 'one-inch' ? 'the full R where the taper has risen 1 in' : 'the U averaged over the area';
   const who = taperRule.given
     ? 'by the local rule of this job'
     : 'taken because none was named; ask the building office';
-  return `To reach: ${rValue(target.r)} (${target.title}), or U ${plainNumber(target.u, 3)} with the films. In force is ${reading}, ${who}. Rules are held against the ${checksOn}. What lies under the deck is not counted.`;
+  const code =
+    !target.own || codeTarget === null
+      ? ''
+      : ` The code’s table asks for ${rValue(codeTarget.r)} (${codeTarget.title}): whether that is met stands with the energy rules.`;
+  const from = target.own ? 'the target set for this job, which is no rule of the code' : `the code: ${target.title}`;
+  return `To reach: ${rValue(target.r)} (${from}), or U ${plainNumber(target.u, 3)} with the films.${code} In force is ${reading}, ${who}. Rules are held against the ${checksOn}. What lies under the deck is not counted in this table; the energy rules count it where the code does.`;
 }
 
 export interface HeightRow {

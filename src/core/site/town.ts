@@ -61,3 +61,10 @@ export function climateZoneOf({
   const match = findTown(winterClimates, city, state);
   return match.kind === 'listed' ? match.row.zone : null;
 }
+
+/** State of a roof's place: as given, else behind the town's name, else that of a town listed once; null = not known. */
+export function stateOf({ city, state }: Pick<Roof['place'], 'city' | 'state'>): StateCode | null {
+  const match = findTown(winterClimates, city, state);
+  if (match.kind === 'listed') return match.row.state;
+  return match.kind === 'state' ? match.state : null;
+}

@@ -150,6 +150,8 @@ export interface EnergyRuleRow {
   found: string;
   clause: string;
   note: string;
+  /** What would settle a rule that is not known; null = it is settled. */
+  settledBy: string | null;
   source: SourceNote;
 }
 
@@ -173,8 +175,9 @@ export interface CoolRoofRow extends EnergyRuleRow {
 
 /** What the energy rules ask of this roof, one row for each rule, and every covering against the cool-roof rules. */
 export interface EnergyRulesReport {
-  /** One sentence. */
   answer: string;
+  /** The target set for the job beside what the code asks; null = none is set, the code's is taken. */
+  targetNote: string | null;
   climateZone: string | null;
   rows: readonly EnergyRuleRow[];
   coolRoof: readonly CoolRoofRow[];

@@ -139,7 +139,12 @@ export interface ThermalReport {
   bases: readonly ThermalBasisReport[];
   /** Name of the basis that the checks stand on. */
   checksOn: string;
-  target: { r: number; u: number; title: string } | null;
+  /** `own`: set for this job in the roof file; else it is the code's table by `title`. */
+  target: { r: number; u: number; title: string; own: boolean } | null;
+  /** What the code's table asks in this place, whatever target is set; null = no table is known to bind. */
+  codeTarget: { r: number; title: string } | null;
+  /** Why there is no target; null = there is one. */
+  noTarget: string | null;
   taperRule: { id: 'one-inch' | 'average-u'; given: boolean };
   checks: readonly EnergyCheck[];
   /** Where the two readings of the code lead to different roofs. */

@@ -1,0 +1,112 @@
+import { ashrae901R, ceilingU, leastAtLowPoint, smallCeiling } from '../../../reference/energy.ts';
+import { filmsR } from '../../../reference/insulation.ts';
+import { area, inches, plainNumber, rValue } from '../../units/print.ts';
+import { rowForZone, tableFor } from '../layout/energy-target.ts';
+import {
+  BELOW,
+  BELOW_NOT_KNOWN,
+  bars,
+  byZone,
+  type Draft,
+  type Facts,
+  foundWords,
+  HIGHER,
+  unlessBelow,
+  ZONE,
+} from './draft.ts';
+
+export function residentialDrafts(facts: Facts): Draft[] {
+  const table = tableFor(facts.ruleSet, false);
+  const row = rowForZone(table, facts.climateZone);
+  const [fallback] = table.rows;
+  const ceiling = byZone(
+    facts,
+    { id: 'residential-ceiling', title: `R of the ceiling (${table.title})` },
+    row,
+    fallback,
+    false,
+  );
+  const pair = ceilingU.find(({ r }) => r === row?.value);
+  const u = 1 / (facts.totalR + filmsR.value);
+  const small = row !== null && row.value > smallCeiling.r;
+  const isSmall = facts.areaSqFt <= smallCeiling.areaSqFt;
+  return [
+    ceiling,
+    {
+      id: 'residential-u',
+      title: 'The same by U: either may be shown',
+      row: pair ?? ceilingU[0],
+      binds: ceiling.binds === true ? pair !== undefined : ceiling.binds,
+      why:
+        ceiling.binds !== true
+          ? ceiling.why
+          : pair === undefined
+            ? 'no U is held for this R'
+            : unlessBelow(u <= pair.u + HIGHER, facts) === null
+              ? BELOW_NOT_KNOWN
+              : `Without joists in it, ${rValue(1 / pair.u)} with films is enough.`,
+      asked: pair === undefined ? '' : `U ${plainNumber(pair.u, 3)}`,
+      found: foundWords(`U ${plainNumber(u, 3)}`, facts),
+      passes: pair === undefined ? null : unlessBelow(u <= pair.u + HIGHER, facts),
+      settledBy: row === null ? ZONE : BELOW,
+    },
+    {
+      id: 'small-ceiling',
+      title: `Ceiling without an attic, up to ${area(smallCeiling.areaSqFt)}`,
+      row: smallCeiling,
+      binds: ceiling.binds === true ? small && isSmall : ceiling.binds,
+      why:
+        ceiling.binds !== true
+          ? ceiling.why
+          : isSmall
+            ? `Only where the framing leaves no room, and for at most ${100 * smallCeiling.share} % of all ceilings: ask.`
+            : `the section has ${area(facts.areaSqFt)}`,
+      asked: rValue(smallCeiling.r),
+      found: foundWords(rValue(facts.totalR), facts),
+      passes: unlessBelow(facts.totalR >= smallCeiling.r - HIGHER, facts),
+      settledBy: row === null ? ZONE : BELOW,
+    },
+  ];
+}
+
+export function commercialDrafts(facts: Facts): Draft[] {
+  const table = tableFor(facts.ruleSet, true);
+  const row = rowForZone(table, facts.climateZone);
+  const under = (facts.below.r ?? 0) > 0;
+  const excused = (draft: Draft): Draft => {
+    if (draft.binds !== true) return draft;
+    if (facts.recover) return { ...draft, binds: false, why: 'the old roof stays: a recover is let off' };
+    if (under) return { ...draft, binds: false, why: 'insulation lies below the deck: a replacement need not meet it' };
+    if (facts.belowUnknown && draft.passes === null)
+      return { ...draft, why: 'Insulation below the deck, if there is any, lets a replacement off: it is not known.' };
+    return draft;
+  };
+  const row901 = rowForZone(ashrae901R, facts.climateZone);
+  const barred = bars(facts, true);
+  const leastIn = facts.site.roof.insulation.flatIn ?? facts.layout?.leastThicknessIn ?? 0;
+  return [
+    excused(
+      byZone(facts, { id: 'commercial-roof', title: `R above the deck (${table.title})` }, row, table.rows[0], true),
+    ),
+    excused(
+      byZone(
+        facts,
+        { id: 'ashrae-roof', title: `R above the deck (${ashrae901R.title})` },
+        row901,
+        ashrae901R.rows[0],
+        true,
+      ),
+    ),
+    excused({
+      id: 'low-point',
+      title: 'Insulation at the lowest point',
+      row: leastAtLowPoint,
+      binds: barred === null,
+      why: barred ?? 'At the gutter edge, the drain and the scupper.',
+      asked: inches(leastAtLowPoint.thicknessIn),
+      found: inches(leastIn),
+      passes: unlessBelow(leastIn >= leastAtLowPoint.thicknessIn - HIGHER, facts),
+      settledBy: BELOW,
+    }),
+  ];
+}
