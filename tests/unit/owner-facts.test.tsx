@@ -65,6 +65,106 @@ describe('wood', () => {
   });
 });
 
+describe('what was asked for and is not kept', () => {
+  const wished = (parts: object, preferences: object) =>
+    smallRoof({ ...parts, place: { city: 'Minneapolis, MN' }, preferences });
+
+  it('is named on both pages, with what the plan does and why', () => {
+    const keep = wished({}, { keepCovering: true });
+    const { leastThicknessIn, greatestThicknessIn } = chosenOf(keep);
+    expect(leastThicknessIn).toBeCloseTo(0.5, 9);
+    expect(greatestThicknessIn).toBeCloseTo(2, 9);
+    const words =
+      'You asked for this: the covering stays. The new roof that is drawn here does not keep to it. It lays boards from 1/2″ to 2″ thick to make the slope, and they need a new covering. You decide whether that is given up. Nothing is settled until you do.';
+    expect(said(keep, 'wishes').join(' ')).toBe(words);
+    expect(
+      kitchenTable(keep)
+        .wishes.map(({ text }) => text)
+        .join(' '),
+    ).toBe(words);
+    const board = wished({}, { noFoamAbove: true, noSprayFoam: true });
+    expect(said(board, 'wishes').join(' ')).toMatch(
+      /no sprayed foam\. Nothing that is drawn here goes against that\. You asked for this: no board above the deck\. .* lays boards on the deck, from 1\/2″ to 2″ thick, as they make the slope\./,
+    );
+  });
+
+  it('is said to be kept where nothing is laid, and nothing is said where nothing was asked', () => {
+    const falls = { existing: { planes: [{ slopeInPerFt: 0.5, fallsToward: { side: 0 } }], readOn: 'covering' } };
+    const blister = { findings: [{ kind: 'blister', at: [8, 5], severity: 'plain' }] };
+    const mended = wished({ ...falls, ...blister }, { keepCovering: true });
+    expect(said(mended, 'wishes').join(' ')).toContain('the covering stays. Mending keeps to that.');
+    expect(said(mended, 'wishes').join(' ')).not.toContain('given up');
+    expect(said(smallRoof({}), 'wishes')).toEqual([]);
+  });
+
+  it('holds for flat boards that would not drain', () => {
+    const flat = said(smallRoof({ insulation: { flatIn: 2 } }), 'wishes').join(' ');
+    expect(flat).toMatch(
+      /^You asked for flat boards, 2″ thick\. .* does not drain as it must\. So boards with a slope/,
+    );
+  });
+});
+
+describe('R and the energy code', () => {
+  it('are told on both pages, in the figures of the answer', () => {
+    const { effectiveR, thinnestR } = chosenOf(backSection);
+    const ceiling = backSection.energyRules!.rows.find(({ id }) => id === 'residential-ceiling')!;
+    expect(ceiling.result).toBe('fail');
+    const words = said(backSection, 'insulation').join(' ');
+    const figures = [effectiveR, thinnestR].map((r) => `R-${Math.round(r * 10) / 10}`);
+    for (const figure of figures) {
+      expect(words).toContain(figure);
+      expect(cells(backSection, 'insulation')[0]!.text).toContain(figure);
+    }
+    expect(words).toContain(
+      `The energy code asks for ${ceiling.asked} here. This new roof has ${ceiling.found}, so it falls short.`,
+    );
+    expect(words).toContain('You asked for R-30, and this plan does not reach it.');
+    expect(cells(backSection, 'energy')[0]!.text).toBe(`not met: ${ceiling.asked} asked for, ${ceiling.found} there`);
+  });
+
+  it('a rule that another one stands for is no fault; one that is not known is not met in silence', () => {
+    const flat = given.get('c48')!;
+    expect(flat.energyRules!.rows.some(({ result }) => result === 'fail')).toBe(true);
+    expect(said(flat, 'insulation').join(' ')).toMatch(/worth R-42\.8\..* it meets every energy rule that binds it/);
+    expect(said(smallRoof({}), 'insulation').join(' ')).toContain(
+      'We cannot say yet whether it meets the energy code.',
+    );
+    expect(cells(smallRoof({}), 'energy').map((cell) => cell?.text)).toContain('not known yet');
+  });
+
+  it('low boards at the drain are told as such', () => {
+    expect(said(given.get('c04')!, 'insulation').join(' ')).toContain(
+      'asks for 1″ of boards at the lowest point of the roof, and there are 1/2″.',
+    );
+  });
+});
+
+describe('damp', () => {
+  it('stands on the kitchen table by its verdict', () => {
+    const short = {
+      safe: /^stays dry by/,
+      'safe-if': /^stays dry if/,
+      'at-risk': /^damp can gather/,
+      'not-known': /^not known/,
+      'not-asked': /^nobody heats/,
+    };
+    const cold = smallRoof({
+      place: { city: 'Minneapolis, MN' },
+      building: { below: 'living-ceiling', winterHumidityPct: 55 },
+      insulation: { below: { kind: 'batts', thicknessIn: 9 } },
+    });
+    expect(cold.moisture!.verdict).toBe('at-risk');
+    for (const assessment of [...given.values(), cold]) {
+      const own = kitchenTable(assessment).layouts[0];
+      if (own === null || own === undefined || assessment.layouts[own].id !== assessment.chosenLayout) continue;
+      expect(cells(assessment, 'damp')[0]!.text).toMatch(short[assessment.moisture!.verdict]);
+    }
+    expect(cells(cold, 'damp')[0]!.text).toContain('damp can gather');
+    expect(said(cold, 'damp')[0]).toBe('Inside the new roof drawn here damp could gather:');
+  });
+});
+
 describe('a town that stands in', () => {
   it('is named on both pages wherever its weather is used, and nowhere else', () => {
     const nowhere = smallRoof({});

@@ -100,6 +100,19 @@ const variations: readonly (readonly [name: string, parts: Parts])[] = [
     'mostly wet',
     found(finding('wet-insulation', { foundBy: 'scan', areaSqFt: 120 }), finding('open-lap', { severity: 'severe' })),
   ],
+  ...['keepCovering', 'noFoamAbove', 'noSprayFoam'].map(
+    (wish) => [`wish: ${wish}`, { place: { city: 'Minneapolis, MN' }, preferences: { [wish]: true } }] as const,
+  ),
+  ['flat boards wished for', { insulation: { flatIn: 2, targetR: 49 } }],
+  ['mended, covering to stay', { ...found(finding('blister')), preferences: { keepCovering: true } }],
+  [
+    'cold and damp',
+    {
+      place: { city: 'Minneapolis, MN' },
+      building: { below: 'living-ceiling', winterHumidityPct: 55 },
+      insulation: { below: { kind: 'batts', thicknessIn: 9 } },
+    },
+  ],
   ['rotten eave', found({ kind: 'rotten-eave', side: 0, fromFt: 2, toFt: 8, severity: 'severe' })],
 ];
 

@@ -371,7 +371,7 @@ describe('reading grade', () => {
 
   it('is 8 or lower on the whole page, on every roof', async () => {
     const hard: string[] = [];
-    for (const { name, assessment } of given) {
+    for (const { name, assessment } of all) {
       const owner = readingOf(prose(await html(<OwnerPage assessment={assessment} setting={setting} />)));
       const kitchen = readingOf(prose(await html(<KitchenTablePage assessment={assessment} setting={setting} />)));
       expect(owner.words).toBeGreaterThan(300);

@@ -61,6 +61,11 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
       <p class="owner">
         <Said statement={table.lead} book={book} />
       </p>
+      {table.wishes.length === 0 ? null : (
+        <div class="owner">
+          <SaidTogether statements={table.wishes} book={book} />
+        </div>
+      )}
       <div class="kitchen-plans">
         <Plans assessment={assessment} table={table} />
       </div>

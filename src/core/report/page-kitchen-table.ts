@@ -1,9 +1,11 @@
 import { inches, plainNumber } from '../../units/print.ts';
 import { firstSentence } from './owner/covering.ts';
-import { standInTown } from './owner/heat.ts';
+import { dampCell, standInTown } from './owner/heat.ts';
+import { energyCell, rFigure } from './owner/insulation.ts';
 import { keepsOldRoof, type Situation, situationOf } from './owner/situation.ts';
 import { alsoSaying, noun, type OwnerStatement, say, standingOn, type Taker, takerOf } from './owner/statement.ts';
 import { fallWords } from './owner/today.ts';
+import { wishStatements } from './owner/wishes.ts';
 import { woodStatements } from './owner/work.ts';
 import { boardFeet } from './page-figures.ts';
 import { degreesF } from './page-heat.ts';
@@ -36,6 +38,8 @@ export interface KitchenTable {
   /** Numbers of the layouts that the options build; null = none. */
   layouts: readonly (number | null)[];
   rows: readonly KitchenRow[];
+  /** What was asked for, and what the plan makes of it. */
+  wishes: readonly OwnerStatement[];
   wood: readonly OwnerStatement[];
 }
 
@@ -218,6 +222,13 @@ function sunCell({ assessment, layout: chosen }: Situation, take: Taker, { layou
   return say`about ${figure('New surface at its hottest', `heat.options.${option}.peakSurfaceF`)}`;
 }
 
+/** What was worked out for the offered new roof alone. */
+function ofNewRoof({ assessment, layout, plan }: Situation, option: Option, cell: OwnerStatement): OwnerStatement {
+  if (option.covering === null && option.layout === null) return notWorkedOut;
+  const own = option.layout === null ? plan === 'flat-boards' : assessment.layouts[option.layout] === layout;
+  return own ? cell : say`not worked out for this one`;
+}
+
 /** What differs in the roof itself; empty where the options are about something else. */
 function roofRows(situation: Situation, take: Taker, of: RowMaker): KitchenRow[] {
   const { layouts } = situation.assessment;
@@ -277,6 +288,16 @@ function roofRows(situation: Situation, take: Taker, of: RowMaker): KitchenRow[]
     of('covering', 'Covering', ({ covering }) =>
       covering === null ? unchanged : say`${take.quote('answer-covering', 'Covering', `membranes.${covering}.name`)}`,
     ),
+    of('insulation', 'Worth of the boards', ({ layout, covering }) => {
+      const r = (label: string, path: string) => take.figure('answer-insulation', label, 'is', [path], rFigure);
+      if (layout !== null)
+        return say`R-${r('R of the boards', `layouts.${layout}.effectiveR`)}, and R-${r('R where they are thinnest', `layouts.${layout}.thinnestR`)} where they are thinnest`;
+      if (covering !== null && situation.plan === 'flat-boards')
+        return say`R-${take.figure('answer-layouts', 'R of the boards', 'is', ['flatBoards.labelR'], rFigure)}`;
+      return unchanged;
+    }),
+    of('energy', 'Energy code', (option) => ofNewRoof(situation, option, energyCell(situation, take))),
+    of('damp', 'Damp inside the roof', (option) => ofNewRoof(situation, option, dampCell(situation, take))),
     of('sun', 'Surface on a hot clear day', (option) => {
       const town = standInTown(situation);
       const cell = sunCell(situation, take, option);
@@ -315,13 +336,15 @@ export function kitchenTable(assessment: Assessment): KitchenTable {
     options: options.map(({ title }) => title),
     layouts: options.map(({ layout }) => layout),
     rows: options.length === 0 ? [] : rowsOf(situation, take, choice, options),
+    wishes: wishStatements(situation),
     wood: woodStatements(situation),
   };
 }
 
 /** Every statement of the page, in its order. */
-export const kitchenStatements = ({ lead, rows, wood }: KitchenTable): OwnerStatement[] => [
+export const kitchenStatements = ({ lead, wishes, rows, wood }: KitchenTable): OwnerStatement[] => [
   lead,
+  ...wishes,
   ...rows.flatMap(({ cells }) => cells.filter((cell) => cell !== null)),
   ...wood,
 ];

@@ -1,6 +1,7 @@
 import { coveringStatements, sameAgainStatements } from './owner/covering.ts';
 import { changeStatements, edgeStatements } from './owner/edges.ts';
 import { dampStatements, heatStatements } from './owner/heat.ts';
+import { insulationStatements } from './owner/insulation.ts';
 import { numbersLead, type OwnerNumber, ownerNumbers } from './owner/numbers.ts';
 import { type OpenThing, openThings } from './owner/open.ts';
 import { planStatements, scopeStatements } from './owner/plan.ts';
@@ -8,6 +9,7 @@ import { isPlanned, keepsOldRoof, type Situation, situationOf } from './owner/si
 import { type AnswerPlace, answerPlaces, type Because, type OwnerStatement, say, takerOf } from './owner/statement.ts';
 import { stopStatements } from './owner/stops.ts';
 import { todayStatements } from './owner/today.ts';
+import { wishStatements } from './owner/wishes.ts';
 import { extraStatements, woodStatements, workStatements } from './owner/work.ts';
 import type { Assessment } from './types.ts';
 
@@ -16,10 +18,12 @@ import type { Assessment } from './types.ts';
 export type OwnerSectionId =
   | 'today'
   | 'scope'
+  | 'wishes'
   | 'plan'
   | 'covering'
   | 'same-again'
   | 'heat'
+  | 'insulation'
   | 'damp'
   | 'changes'
   | 'edges'
@@ -101,10 +105,12 @@ export function ownerPage(assessment: Assessment): OwnerPageModel {
   const { things, more } = openThings(situation);
   const all: readonly OwnerSection[] = [
     { id: 'scope', title: 'What should be done', statements: scopeStatements(situation) },
+    { id: 'wishes', title: 'What you asked for', statements: wishStatements(situation) },
     { id: 'plan', title: planTitle(situation), statements: planStatements(situation) },
     { id: 'covering', title: 'Why this covering', statements: coveringStatements(situation) },
     { id: 'same-again', title: 'And not the old one again?', statements: sameAgainStatements(situation) },
     { id: 'heat', title: 'Heat and cold', statements: heatStatements(situation) },
+    { id: 'insulation', title: 'How well it holds heat', statements: insulationStatements(situation) },
     { id: 'damp', title: 'Damp inside the roof', statements: dampStatements(situation) },
     { id: 'changes', title: changesTitle(situation), statements: changeStatements(situation) },
     { id: 'edges', title: edgesTitle(situation), statements: edgeStatements(situation) },

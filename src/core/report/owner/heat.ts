@@ -112,10 +112,38 @@ const damp: Readonly<Record<MoistureReport['verdict'], string | null>> = {
   'not-asked': null,
 };
 
+/** The same of a new roof that is drawn and not planned. */
+const dampIfLaid: Readonly<Record<MoistureReport['verdict'], string | null>> = {
+  safe: 'Under the new roof drawn here the deck would stay warm enough. We see no damp that would gather inside it.',
+  'safe-if': 'Inside the new roof drawn here it would stay dry, but only if some things are done:',
+  'at-risk': 'Inside the new roof drawn here damp could gather:',
+  'not-known': 'We cannot say yet whether damp would gather inside a new roof.',
+  'not-asked': null,
+};
+
+/** Damp inside one roof in a few words, for a table. */
+const dampShort: Readonly<Record<MoistureReport['verdict'], string>> = {
+  safe: 'stays dry by our figures',
+  'safe-if': 'stays dry if what the owner’s page lists is done',
+  'at-risk': 'damp can gather: see the owner’s page for what to do',
+  'not-known': 'not known yet',
+  'not-asked': 'nobody heats the space below, so it was not asked',
+};
+
+export function dampCell({ assessment: { moisture } }: Situation, take: Taker): OwnerStatement {
+  if (moisture === undefined) return say`not worked out`;
+  return standingOn(
+    say`${dampShort[moisture.verdict]}`,
+    take.quote('answer-damp', 'Damp inside the roof', 'moisture.answer'),
+  );
+}
+
 /** Whether water gathers inside the roof, from the air of the room. */
-export function dampStatements({ assessment }: Situation): OwnerStatement[] {
+export function dampStatements(situation: Situation): OwnerStatement[] {
+  const { assessment, layout } = situation;
   const { moisture } = assessment;
-  const words = moisture === undefined ? null : damp[moisture.verdict];
+  const said = layout === null || isPlanned(situation) ? damp : dampIfLaid;
+  const words = moisture === undefined ? null : said[moisture.verdict];
   if (moisture === undefined || words === null) return [];
   const take = takerOf(assessment);
   const verdict = take.quote('answer-damp', 'Damp inside the roof', 'moisture.answer');

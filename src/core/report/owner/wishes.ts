@@ -1,0 +1,78 @@
+import { inches } from '../../../units/print.ts';
+import type { StatedConstraint } from '../types.ts';
+import { keepsOldRoof, type Situation } from './situation.ts';
+import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
+
+/** What new boards on the deck go against. */
+const AGAINST_BOARDS: ReadonlySet<StatedConstraint['id']> = new Set(['keep-covering', 'no-foam-above']);
+
+/** What a plan without new boards does, where it lays none. */
+function keptBy({ call, plan }: Situation): string | null {
+  if (plan === 'edge-first') return 'Work on the edge alone keeps to that. The new roof that is drawn here would not.';
+  if (call === 'repair') return 'Mending keeps to that. The new roof that is drawn here would not.';
+  return call === 'coat' ? 'A coating keeps to that. The new roof that is drawn here would not.' : null;
+}
+
+/** One wish: what was asked for, what the plan does, and why. */
+function wish(situation: Situation, i: number, id: StatedConstraint['id'], take: Taker): OwnerStatement[] {
+  const { layout, at, plan } = situation;
+  const words = take.quote('answer-damp', 'What was asked for', `moisture.constraints.${i}.words`);
+  const asked = say`You asked for this: ${words}.`;
+  if (!AGAINST_BOARDS.has(id)) return [asked, standingOn(say`Nothing that is drawn here goes against that.`, words)];
+  const kept = keptBy(situation);
+  if (kept !== null) return [asked, standingOn(say`${kept}`, words)];
+  if (plan === 'flat-boards')
+    return [
+      asked,
+      standingOn(say`This plan does not keep to it. It lays flat boards, and a new covering on them.`, words),
+    ];
+  if (layout === null) return [asked, standingOn(say`No plan fits yet, so nothing goes against that so far.`, words)];
+  const [thin, thick] = (['leastThicknessIn', 'greatestThicknessIn'] as const).map((key) =>
+    take.figure(
+      'answer-layouts',
+      key === 'leastThicknessIn' ? 'Thinnest board' : 'Thickest board',
+      'is',
+      [`${at}.${key}`],
+      inches,
+    ),
+  );
+  return [
+    asked,
+    id === 'no-foam-above'
+      ? say`The new roof that is drawn here does not keep to it. It lays boards on the deck, from ${thin} to ${thick} thick, as they make the slope.`
+      : say`The new roof that is drawn here does not keep to it. It lays boards from ${thin} to ${thick} thick to make the slope, and they need a new covering.`,
+  ];
+}
+
+/** Flat boards that were asked for and are not laid. */
+function flatWish({ assessment, layout }: Situation, take: Taker): OwnerStatement[] {
+  const flat = assessment.flatBoards;
+  if (flat == null || flat.used) return [];
+  const thick = take.figure('answer-layouts', 'Flat boards', 'is', ['flatBoards.thicknessIn'], inches);
+  const why = take.quote('answer-layouts', 'Why not flat boards', 'flatBoards.text');
+  return [
+    say`You asked for flat boards, ${thick} thick.`,
+    standingOn(
+      layout === null
+        ? say`They would keep the slope of today, and it does not drain as it must.`
+        : say`They would keep the slope of today, and it does not drain as it must. So boards with a slope are drawn.`,
+      why,
+    ),
+  ];
+}
+
+/** What was asked for beyond a dry roof, what the plan makes of it, and that nobody decides it for the owner. */
+export function wishStatements(situation: Situation): OwnerStatement[] {
+  const { assessment, call, layout, plan } = situation;
+  const constraints = assessment.moisture?.constraints ?? [];
+  const take = takerOf(assessment);
+  const broken =
+    !keepsOldRoof(call) &&
+    (plan === 'flat-boards' || (plan !== 'edge-first' && layout !== null)) &&
+    constraints.some(({ id }) => AGAINST_BOARDS.has(id));
+  return [
+    ...constraints.flatMap(({ id }, i) => wish(situation, i, id, take)),
+    ...(broken ? [say`You decide whether that is given up. Nothing is settled until you do.`] : []),
+    ...flatWish(situation, take),
+  ];
+}
