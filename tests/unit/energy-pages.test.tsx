@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { winterWords } from '../../src/core/report/page-damp.ts';
+import { heatDaySentence } from '../../src/core/report/page-heat.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
 import { type PageSetting, roofLinks } from '../../views/page-setting.ts';
 import { EstimatePage } from '../../views/pages/estimate-page.tsx';
@@ -46,5 +48,28 @@ describe.each(Object.entries(pages))('%s page', (_, Page) => {
     expect(page).toContain(
       'No R to reach is known: none was given, and the California energy zone, 1 to 16, is not known.',
     );
+  });
+});
+
+describe('a place that is not known', () => {
+  const nowhere = answer({ place: { city: 'Smallville' } });
+  const known = answer({ place: { city: 'Chicago', state: 'IL' } });
+
+  it.each(Object.values(pages))('%o says beside the figures that the rain is that of another place', async (Page) => {
+    const page = await text(Page, nowhere);
+    expect(page).toContain('New Orleans, LA; assumed, it stands in for a place that is not known');
+    expect(page).toMatch(
+      /Outlets .*stand on assumed rain, .*New Orleans|Ways out .*stand on assumed rain, .*New Orleans/,
+    );
+    expect(await text(Page, known)).not.toMatch(/assumed rain|stands in for/);
+  });
+
+  it('the hot day and the winter are told as those of another town', () => {
+    expect(heatDaySentence(nowhere.heat!)).toContain('weather of St Louis, MO, assumed');
+    expect(heatDaySentence(known.heat!)).not.toContain('assumed');
+    expect(winterWords(answer({ place: { city: 'Smallville', climateZone: '6A' } }).moisture!)).toMatch(
+      /^Winter of .*, assumed, as the coldest listed place of zone 6A/,
+    );
+    expect(winterWords(known.moisture!)).not.toContain('assumed');
   });
 });

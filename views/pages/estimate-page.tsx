@@ -22,7 +22,7 @@ import { Planned } from '../parts/planned.tsx';
 import { RulesAndRain } from '../parts/rules.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { NewHeightsTable, Thermal } from '../parts/thermal.tsx';
-import { Outlets } from '../parts/water-tables.tsx';
+import { Outlets, RainAssumed } from '../parts/water-tables.tsx';
 import { Workings } from '../parts/workings.tsx';
 
 export interface EstimatePageProps {
@@ -100,6 +100,7 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
       <h2>Alternatives</h2>
       <Layouts assessment={assessment} shown={layout} links={setting.links} />
       <h2>Outlets</h2>
+      <RainAssumed assessment={assessment} />
       {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} book={book} />}
       <h2>Quantities</h2>
       {layout === null || layout.rejected !== null ? null : <BoardTables layout={layout} />}

@@ -34,7 +34,7 @@ import { Sheet } from '../parts/sheet.tsx';
 import { SourceMark } from '../parts/source-mark.tsx';
 import { NewHeightsTable, Thermal } from '../parts/thermal.tsx';
 import { WaterMaps } from '../parts/water-map.tsx';
-import { Flats, Loads, Outlets, Ponds } from '../parts/water-tables.tsx';
+import { Flats, Loads, Outlets, Ponds, RainAssumed } from '../parts/water-tables.tsx';
 import { Workings } from '../parts/workings.tsx';
 
 export interface ResultPageProps {
@@ -198,6 +198,7 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
           <Alternatives alternatives={assessment.alternatives ?? []} book={book} />
 
           <Head to="outlets" />
+          <RainAssumed assessment={assessment} />
           <WaterMaps assessment={assessment} layout={layout} links={setting.links} />
           {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} book={book} />}
           <details>

@@ -6,8 +6,10 @@ import {
   outletRows,
   pondNote,
   pondRows,
+  rainAssumedSentence,
 } from '../../src/core/report/page-water.ts';
 import type {
+  Assessment,
   ExistingReport,
   FlatReport,
   OutletReport,
@@ -162,4 +164,10 @@ function LoadTable({ existing }: { existing: ExistingReport }) {
       }))}
     />
   );
+}
+
+/** That the flows stand on the rain of another place, where they do. */
+export function RainAssumed({ assessment }: { assessment: Assessment }) {
+  const sentence = rainAssumedSentence(assessment);
+  return sentence === null ? null : <p>{sentence}</p>;
 }

@@ -83,9 +83,10 @@ function sourcesOf(town: TownWeather, input: HeatInput): HeatReport['sources'] {
   return rows.map(sourceNote);
 }
 
-function dayOf(town: TownWeather, run: DesignDayRun, cooled: boolean): HeatReport['day'] {
+function dayOf(town: TownWeather, standsIn: boolean, run: DesignDayRun, cooled: boolean): HeatReport['day'] {
   return {
     town: `${town.city}, ${town.state}`,
+    standsIn,
     date: '21 July',
     hotF: town.hotF,
     rangeF: town.dailyRangeF,
@@ -161,7 +162,7 @@ export function heatReport(input: HeatInput): HeatReport {
   const { low, high } = sriConditions.windWPerM2K;
   const range = (of: NamedRoof): [number, number] => [peakSurfaceF(of, run, high), peakSurfaceF(of, run, low)];
   return {
-    day: dayOf(town, run, cooled),
+    day: dayOf(town, assumed.length > 0, run, cooled),
     old,
     ...part,
     windRangeF: { old: range(was), new: roof === null ? null : range(roof) },

@@ -172,7 +172,15 @@ export function moistureReport({ site, layout, energy, budgets }: MoistureInput)
   const report: MoistureReport = {
     ...judged,
     winter:
-      winter === null ? null : { place: winter.place, climateZone, januaryF: winter.januaryF, coldF: winter.coldF },
+      winter === null
+        ? null
+        : {
+            place: winter.place,
+            standsIn: winter.standsIn,
+            climateZone,
+            januaryF: winter.januaryF,
+            coldF: winter.coldF,
+          },
     room:
       room === null
         ? null

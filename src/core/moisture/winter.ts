@@ -18,6 +18,8 @@ export interface Winter {
   outdoorRhPct: number;
   /** The place whose figures are taken. */
   place: string;
+  /** It stands in for a place that is not in the table. */
+  standsIn: boolean;
   row: WinterClimateRow;
 }
 
@@ -48,13 +50,14 @@ function outdoorRhPct({ indoorRhPct, januaryF }: WinterClimateRow): number {
   return Math.min(95, Math.max(20, (100 * outdoorPa) / saturationPa(januaryC)));
 }
 
-const winterOf = (row: WinterClimateRow, climateZone: string | null): Winter => ({
+const winterOf = (row: WinterClimateRow, climateZone: string | null, standsIn: boolean): Winter => ({
   climateZone: climateZone ?? row.zone,
   januaryF: row.januaryF,
   coldF: row.threeColdestF ?? row.januaryF,
   yearF: meanOfYearF(row),
   outdoorRhPct: outdoorRhPct(row),
   place: `${row.city}, ${row.state}`,
+  standsIn,
   row,
 });
 
@@ -86,14 +89,14 @@ export function winterFor({
             },
           ]
         : [];
-    return { winter: winterOf(row, zone), climateZone: zone ?? row.zone, assumed };
+    return { winter: winterOf(row, zone, false), climateZone: zone ?? row.zone, assumed };
   }
   if (zone === null) return { winter: null, climateZone: null, assumed: [] };
   const inZone = rows.filter((row) => sameZone(row, zone));
   if (inZone.length === 0) return { winter: null, climateZone: zone, assumed: [] };
   const coldest = inZone.reduce((cold, row) => (coldOf(row) < coldOf(cold) ? row : cold));
   return {
-    winter: winterOf(coldest, zone),
+    winter: winterOf(coldest, zone, true),
     climateZone: zone,
     assumed: [
       {

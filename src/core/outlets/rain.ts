@@ -82,7 +82,12 @@ function primaryRain(place: Roof['place'], own: OwnRates, ruleSet: RuleSet): Pri
     };
   }
   const row = wettest(match.kind === 'none' ? match.rows.filter(isMainland) : match.rows);
-  return { ...fromCity(row), assumed: [assumedRate(row.inPerHr, whyGreatest(match, row))] };
+  const city = fromCity(row);
+  return {
+    ...city,
+    basis: `${city.basis}; assumed, it stands in for a place that is ${match.kind === 'none' ? 'not known' : 'not in the table'}`,
+    assumed: [assumedRate(row.inPerHr, whyGreatest(match, row))],
+  };
 }
 
 function whyGreatest(match: Exclude<CityMatch, { kind: 'listed' }>, { city, state, inPerHr }: RainCityRow): string {

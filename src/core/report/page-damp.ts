@@ -39,7 +39,7 @@ const degrees = (f: number): string => `${plainNumber(f)} F`;
 export function winterWords({ winter, room }: MoistureReport): string | null {
   if (winter === null || room === null) return null;
   const from = room.given ? 'as measured' : 'as in ordinary homes';
-  return `Winter of ${winter.place}: January ${degrees(winter.januaryF)}, the three coldest months ${degrees(winter.coldF)}. Rooms at ${degrees(room.airF)} and ${plainNumber(room.humidityPct)} % humidity (${from}): that air turns to water at ${degrees(room.dewPointF)}.`;
+  return `Winter of ${winter.place}${winter.standsIn ? `, assumed, as the coldest listed place of zone ${winter.climateZone}` : ''}: January ${degrees(winter.januaryF)}, the three coldest months ${degrees(winter.coldF)}. Rooms at ${degrees(room.airF)} and ${plainNumber(room.humidityPct)} % humidity (${from}): that air turns to water at ${degrees(room.dewPointF)}.`;
 }
 
 /** January through the roof, outside first: a face that is colder than its dew point gathers water. */

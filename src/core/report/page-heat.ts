@@ -35,7 +35,7 @@ export function heatDaySentence({ day }: HeatReport): string {
   const room =
     day.roomF === null ? 'the space below as warm as the air outside' : `the room held at ${degreesF(day.roomF)}`;
   const sky = day.sky === 'depths' ? '' : ' by the height of the sun alone, up to 6 % high in damp air';
-  return `Taken: ${day.date}, clear sky${sky}, weather of ${day.town} (${plainNumber(day.hotF)} °F is passed in 1 % of the hours), ${room}, medium wind, surfaces as aged. Hours are standard time: on summer time the clock shows one more.`;
+  return `Taken: ${day.date}, clear sky${sky}, weather of ${day.town}${day.standsIn ? ', assumed, as the place is not in the table' : ''} (${plainNumber(day.hotF)} °F is passed in 1 % of the hours), ${room}, medium wind, surfaces as aged. Hours are standard time: on summer time the clock shows one more.`;
 }
 
 const percent = (share: number): string => `${plainNumber(Math.round(100 * share))} %`;
@@ -62,7 +62,7 @@ export function splitSentence(split: HeatSplit): string {
 }
 
 /** Losses and gains in the cold. */
-export function winterSentence({ winter }: HeatReport): string | null {
+export function winterSentence({ winter, day }: HeatReport): string | null {
   if (winter === null) return null;
   const { colorPenaltyBtuPerSqFt: penalty, insulationSavesBtuPerSqFtYear: saves } = winter;
   const amount = wholeBtu(Math.abs(penalty));
@@ -76,7 +76,7 @@ export function winterSentence({ winter }: HeatReport): string | null {
     saves >= 0
       ? `its insulation saves about ${roundedTo(saves, 100)} Btu per sq ft`
       : `its thinner insulation costs about ${roundedTo(-saves, 100)} Btu per sq ft`;
-  return `${color} Over a winter of ${plainNumber(winter.degreeDays)} degree-days (base 65 °F, sun not counted) ${insulation}.`;
+  return `${color} Over a winter of ${plainNumber(winter.degreeDays)} degree-days (base 65 °F, sun not counted${day.standsIn ? `; assumed, those of ${day.town}` : ''}) ${insulation}.`;
 }
 
 export interface HeatRow {

@@ -2,6 +2,7 @@ import { area, feetInches, inches, plainNumber } from '../../units/print.ts';
 import { depthForLoadIn } from '../drainage/rain-load.ts';
 import { counted, depthFigure, gallons, gpm, NOT_KNOWN, orNotKnown, pounds, psf } from './page-figures.ts';
 import type {
+  Assessment,
   ExistingReport,
   FlatReport,
   LoadStep,
@@ -228,4 +229,11 @@ export function liveLoadWords({ liveLoad }: ExistingReport): string | null {
   if (liveLoad === undefined) return null;
   const taken = liveLoad.assumed ? ' (taken for an ordinary flat roof, not given)' : '';
   return `The roof live load of ${psf(liveLoad.psf)}${taken} is ${inches(depthForLoadIn(liveLoad.psf))} of water.`;
+}
+
+/** What flows and sizes stand on where the rain of the place is not known; null where it is. */
+export function rainAssumedSentence({ assumed }: Pick<Assessment, 'assumed'>): string | null {
+  const taken = assumed.find(({ path }) => path === 'place.rain');
+  if (taken === undefined) return null;
+  return `Flows, spare and sizes of outlets and gutters stand on assumed rain, ${taken.value}: ${taken.because} ${taken.findOut ?? ''}`.trim();
 }

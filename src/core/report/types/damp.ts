@@ -87,7 +87,7 @@ export interface MoistureReport {
   todo: readonly string[];
   notKnown: readonly string[];
   /** The winter that was taken; null = place and zone not known. */
-  winter: { place: string; climateZone: string | null; januaryF: number; coldF: number } | null;
+  winter: { place: string; standsIn: boolean; climateZone: string | null; januaryF: number; coldF: number } | null;
   /** Air of the rooms in January: all three belong together. */
   room: { airF: number; humidityPct: number; given: boolean; dewPointF: number } | null;
   /** At the thinnest place: R in winter with the cover board, and by the label without it. */

@@ -64,6 +64,8 @@ export interface HeatReport {
   day: {
     /** Town whose weather is taken. */
     town: string;
+    /** It stands in for a place that is not in the table. */
+    standsIn?: boolean;
     date: string;
     hotF: number;
     rangeF: number;
