@@ -45,9 +45,14 @@ function readSurface(raw: RawExisting, path: string, log: InputLog): ExistingSur
     isRead ? 'readings' : null,
   ].filter((key) => key !== null);
   if (given.length > 1) {
-    log.problem(path, 'conflict', `the surface is given ${given.length} times: ${given.join(' and ')}.`, {
-      instead: 'only one of them; readings say most',
-    });
+    log.problem(
+      path,
+      'conflict',
+      `the surface is given ${given.length} times: ${given.map((key) => `"${key}"`).join(' and ')}.`,
+      {
+        instead: 'only one of them; readings say most',
+      },
+    );
   }
   if (isRead) return readReadings(raw, path, log);
   if (planes.length > 0) {
@@ -68,7 +73,7 @@ function readSag(raw: RawSag, readings: readonly unknown[], path: string, log: I
   };
   if (sag.depthIn !== null && sag.spanOver !== null) {
     log.problem(path, 'conflict', 'the sag is given twice: as a depth and as span over a number.', {
-      instead: 'only one of depthIn and spanOver',
+      instead: 'only one of "depthIn" and "spanOver"',
     });
   }
   if (readings.length > 0) {

@@ -127,14 +127,14 @@ const planeSchema = group({
     .describe('Where the plane falls: { "side": 0 }, a compass point, or degrees clockwise from north.'),
   where: ringSchema.nullish(),
   through: z
-    .tuple([m.coordinate, m.coordinate, m.height], { error: 'a place and its height: [x, y, heightIn]' })
+    .tuple([m.coordinate, m.coordinate, m.height], { error: 'a place and its height: [12, 7.5, 1.25]' })
     .nullish(),
   riseIn: m.thickness.nullish().describe('Rise measured straight up the fall, to check the slope against.'),
   runFt: m.length.nullish().describe('The run over which that rise was measured.'),
 });
 
 const readingSchema = z.tuple([m.coordinate, m.coordinate, m.height], {
-  error: 'a reading is a place and its value in inches: [x, y, value]',
+  error: 'a reading is a place and its value in inches: [12, 7.5, 1.25]',
 });
 
 const stringSchema = group({

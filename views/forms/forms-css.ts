@@ -1,5 +1,6 @@
 /** Forms: boxes in a grid, what was understood beside what was typed, problems in red with a word. */
 export const formsCss = `
+.visually-hidden{position:absolute;width:1px;height:1px;margin:-1px;padding:0;border:0;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .desk h1{font-size:clamp(1.3rem,1rem + 1.2vw,1.7rem);margin:.2rem 0 .4rem}
 .desk .lead{max-width:44rem}
 .desk .over{margin:0;font:.9rem/1.4 var(--sans)}

@@ -2,6 +2,7 @@ import type { BoxView, FoldView, GroupView, ProblemView } from '../../../views/f
 import type { InputProblem } from '../../input/problems.ts';
 import { parseMeasure, printMeasure } from '../../units/parse-measure.ts';
 import { textOf } from './codec.ts';
+import { type FormPlace, formSentence, labelled } from './form-words.ts';
 import { joined, nearestOf, valueAt } from './paths.ts';
 import { problemSentence } from './problems.ts';
 import { sideWords } from './sides.ts';
@@ -62,17 +63,21 @@ class Viewer {
   readonly #file: unknown;
   readonly #sides: readonly string[];
   readonly #problems: readonly InputProblem[];
+  readonly #titles: readonly [string, string][];
+  readonly #places = new Map<string, FormPlace>();
   readonly shown = new Map<string, InputProblem[]>();
 
-  constructor(file: unknown, problems: readonly InputProblem[]) {
+  constructor(section: SectionSpec, file: unknown, problems: readonly InputProblem[]) {
+    this.#titles = section.groups.map(({ at, title }) => labelled(at, title));
     this.#file = file;
     this.#problems = problems;
     this.#sides = sideWords(file);
   }
 
-  box(spec: FieldSpec, group: string, preset?: string): BoxView {
-    const id = joined(group, spec.key);
+  #box(spec: FieldSpec, group: GroupSpec, at: string, preset?: string): BoxView {
+    const id = joined(at, spec.key);
     const text = preset ?? textOf(spec, valueAt(this.#file, id));
+    this.#placeAt(id, group, spec, text);
     const known = optionsOf(spec, this.#sides);
     const value = text === '' && known.length > 0 ? emptyChoice(known) : text;
     // What the file has and the list does not stays to be chosen, so that sending the form changes nothing.
@@ -92,12 +97,23 @@ class Viewer {
   }
 
   #said(id: string): string[] {
-    return (this.shown.get(id) ?? []).map(problemSentence);
+    return (this.shown.get(id) ?? []).map((problem) => this.sentence(problem, id));
+  }
+
+  #placeAt(id: string, { fields }: GroupSpec, box: FieldSpec | null = null, text = ''): void {
+    const labels = new Map([...this.#titles, ...fields.map(({ key, label }) => labelled(key, label))]);
+    this.#places.set(id, { box, text, labels });
+  }
+
+  /** A problem in the words of this form; in those of the file where no box or group of it has it. */
+  sentence(problem: InputProblem, home: string | undefined): string {
+    const place = home === undefined ? undefined : this.#places.get(home);
+    return place === undefined ? problemSentence(problem) : formSentence(problem, place);
   }
 
   #boxes(spec: GroupSpec, at: string, side?: number): Pick<GroupView, 'boxes' | 'folds' | 'grid'> {
     const view = (one: FieldSpec): BoxView =>
-      this.box(one, at, side !== undefined && one.kind === 'side' ? String(side) : undefined);
+      this.#box(one, spec, at, side !== undefined && one.kind === 'side' ? String(side) : undefined);
     const titles = new Set(spec.fields.flatMap(({ fold }) => fold ?? []));
     return {
       grid: 'free',
@@ -107,6 +123,7 @@ class Viewer {
   }
 
   entry(spec: GroupSpec, at: string, title: string, blank: boolean, side?: number): GroupView {
+    this.#placeAt(at, spec);
     return {
       id: at,
       title,
@@ -126,7 +143,7 @@ class Viewer {
     const nameOf = (entry: unknown, i: number): string => {
       const { side, kind, id } = (entry ?? {}) as { side?: unknown; kind?: unknown; id?: unknown };
       const sideName = spec.at === 'edges' && typeof side === 'number' ? this.#sides[side] : undefined;
-      const own = [id, kind].find((name) => typeof name === 'string');
+      const own = [id, kindWords(spec, kind)].find((name) => typeof name === 'string');
       return sideName ?? (own === undefined ? `${what} ${i + 1}` : `${what} ${i + 1}: ${own}`);
     };
     const entries = there.map((entry, i) => this.entry(spec, `${spec.at}[${i}]`, nameOf(entry, i), false));
@@ -147,6 +164,7 @@ class Viewer {
 
   group(spec: GroupSpec): GroupView {
     const { at, title, note = null, list } = spec;
+    this.#placeAt(at, spec);
     const base = { id: at, title, note, blank: false, removeName: null, problems: this.#said(at) };
     return list === undefined
       ? { ...base, ...this.#boxes(spec, at), groups: [] }
@@ -162,6 +180,12 @@ class Viewer {
   }
 }
 
+/** The kind of an entry as its list of choices says it. */
+function kindWords({ fields }: GroupSpec, kind: unknown): unknown {
+  const field = fields.find(({ key }) => key === 'kind');
+  return field?.kind === 'choice' && typeof kind === 'string' ? (field.options[kind] ?? kind) : kind;
+}
+
 const hasSide = (entry: unknown, side: number): boolean => (entry as { side?: unknown } | null)?.side === side;
 
 /** Every box and group of a form: its id, and its name with the entry that it stands in. */
@@ -169,7 +193,7 @@ function namesOf(group: GroupView, inside: string): [id: string, name: string][]
   const within = (name: string): string => (inside === '' ? name : `${inside}: ${name}`);
   const boxes = [...group.boxes, ...group.folds.flatMap((fold) => fold.boxes)];
   return [
-    ...(group.id === '' ? [] : [[group.id, within(group.title)] as [string, string]]),
+    ...(group.id === '' ? [] : [[group.id, group.title] as [string, string]]),
     ...boxes.map(({ id, label }): [string, string] => [id, within(label)]),
     ...group.groups.flatMap((entry) => namesOf(entry, entry.title)),
   ];
@@ -185,7 +209,7 @@ export function sectionView(
   problems: readonly InputProblem[],
   elsewhere: (path: string) => string,
 ): SectionView {
-  const viewer = new Viewer(file, problems);
+  const viewer = new Viewer(section, file, problems);
   const bare = section.groups.map((group) => viewer.group(group));
   const names = new Map(bare.flatMap((group) => namesOf(group, '')));
   viewer.place(new Set(names.keys()));
@@ -197,7 +221,7 @@ export function sectionView(
       return {
         href: home === undefined ? elsewhere(problem.path) : `#${home}`,
         where: (home === undefined ? undefined : names.get(home)) ?? problem.path,
-        text: problemSentence(problem),
+        text: viewer.sentence(problem, home),
       };
     }),
   };
