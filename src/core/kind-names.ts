@@ -1,4 +1,4 @@
-import type { Below, CoveringKind, DeckKind, TaperRuleId } from './roof.ts';
+import type { Below, CoveringKind, DeckKind, PipeKind, TaperRuleId } from './roof.ts';
 
 /** What a kind of the roof file is called by people; forms, papers and findings take it from here and print no id. */
 type Names<T extends string> = Readonly<Record<T, string>>;
@@ -36,6 +36,15 @@ export const belowNames: Names<Below> = {
   attic: 'attic',
   unheated: 'unheated space',
   outdoors: 'open air',
+};
+
+export const pipeNames: Names<PipeKind> = {
+  plumbing: 'plumbing vent',
+  'gas-vent': 'gas vent',
+  flue: 'flue',
+  exhaust: 'exhaust',
+  'air-inlet': 'air inlet',
+  conduit: 'conduit',
 };
 
 export const taperRuleNames: Names<TaperRuleId> = {

@@ -61,7 +61,7 @@ export function planAfter(assessment: Assessment, layout: Layout, cuts: readonly
   const arrows = flowMarks(planeArrows(layout, letterFt), plan.outline, letterFt, room);
   const walls = [plan.outline, ...plan.curbs.map((curb) => curb.outline)];
   return {
-    title: 'The roof as it will be',
+    title: 'The new roof',
     description: describe(layout),
     box: sheet.box,
     letterFt,

@@ -8,7 +8,6 @@ import type {
   Inflow,
   OpeningKind,
   OutletRole,
-  PipeKind,
   ReadingSense,
   StrainerKind,
   VentKind,
@@ -19,6 +18,7 @@ export {
   belowNames as belowKinds,
   coveringNames as coveringKinds,
   deckNames as deckKinds,
+  pipeNames as pipeKinds,
   taperRuleNames as taperRules,
 } from '../core/kind-names.ts';
 
@@ -52,15 +52,6 @@ export const curbKinds: Words<Curb['kind']> = {
   chimney: 'chimney',
   equipment: 'equipment curb',
   other: 'other curb',
-};
-
-export const pipeKinds: Words<PipeKind> = {
-  plumbing: 'plumbing vent',
-  'gas-vent': 'gas vent',
-  flue: 'flue',
-  exhaust: 'exhaust',
-  'air-inlet': 'air inlet',
-  conduit: 'conduit',
 };
 
 export const inflowKinds: Words<Inflow['kind']> = {

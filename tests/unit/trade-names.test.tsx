@@ -54,6 +54,8 @@ describe('papers name kinds in words of the trade and print no id of the roof fi
 
   it('pipes of every kind', async () => {
     const pipes = Object.keys(pipeKinds).map((kind, i) => ({ at: [3 + 2 * i, 6], kind, diameterIn: 3, topIn: 6 }));
-    expect(await rawIn(smallRoof({ pipes }))).toEqual([]);
+    const assessment = smallRoof({ pipes });
+    expect(await rawIn(assessment)).toEqual([]);
+    expect(assessment.budgets.map(({ where }) => where)).toContain('plumbing vent 1');
   });
 });

@@ -4,6 +4,7 @@ import type { Cited } from '../../../reference/sources.ts';
 import { feetInches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { centroid, distanceFt } from '../geometry/vector.ts';
+import { pipeNames } from '../kind-names.ts';
 import type { Budget } from '../report/types.ts';
 import type { Curb, Edge, Opening, Point } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
@@ -162,7 +163,7 @@ function spotDrafts(site: Site, flashingIn: number): Draft[] {
     ...pipes.map(
       (pipe, i): Draft => ({
         id: `pipe-${i}`,
-        where: `${pipe.kind.replace('-', ' ')} ${i + 1}`,
+        where: `${pipeNames[pipe.kind]} ${i + 1}`,
         kind: 'pipe',
         at: pipe.at,
         to: null,

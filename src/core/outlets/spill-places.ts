@@ -1,3 +1,4 @@
+import { pipeNames } from '../kind-names.ts';
 import type { Curb, OpeningKind, Outlet, Pipe, Point } from '../roof.ts';
 import { onSide } from '../site/edges.ts';
 import { isOpenEdge, waysOut } from '../site/offers.ts';
@@ -73,7 +74,7 @@ function sleeves(site: Site): SpillPlace[] {
       ? []
       : [{ label, kind: 'sleeve', heightIn: Math.min(...spots.map((p) => measured.at(p))) + heightIn, headIn: 0 }];
   const curbName = ({ id, kind }: Curb): string => (id === kind ? `the ${kind} curb` : `the curb of ${kind} ${id}`);
-  const pipeName = ({ kind }: Pipe, i: number): string => `${kind.replace('-', ' ')} pipe ${i + 1}`;
+  const pipeName = ({ kind }: Pipe, i: number): string => `${pipeNames[kind]} pipe ${i + 1}`;
   return [
     ...roof.curbs.flatMap((curb) => at(curbName(curb), curb.outline, curb.heightIn)),
     ...roof.pipes.flatMap((pipe, i) => at(pipeName(pipe, i), [pipe.at], pipe.topIn)),

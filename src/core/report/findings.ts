@@ -1,5 +1,6 @@
 import { inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
+import { pipeNames } from '../kind-names.ts';
 import type { Limit } from '../layout/limits.ts';
 import { relaxationOf } from '../layout/relax.ts';
 import { carriesFlueGas } from '../roof.ts';
@@ -142,7 +143,7 @@ function gasPipes({ site, chosen, limits }: Context): Finding[] {
     const use = chosen?.budgets.find(({ id }) => id === `pipe-${i}`);
     const top = limits.find(({ id }) => id === `pipe-${i}`)?.heightIn ?? null;
     const buried = use !== undefined && top !== null && use.usedIn >= top;
-    const where = `${pipe.kind.replace('-', ' ')} ${i + 1}`;
+    const where = `${pipeNames[pipe.kind]} ${i + 1}`;
     const message = buried
       ? `The new roof would bury the ${where}: a licensed trade raises it before the boards are laid.`
       : `Keep the listed clearance of the ${where} to foam and wood, and its height above the new roof: the listed height is not known here. A licensed trade looks at it before the boards are ordered, and changes it.`;

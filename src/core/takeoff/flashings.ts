@@ -3,6 +3,7 @@ import { nailerStock } from '../../../reference/takeoff/edges.ts';
 import { basePlates, pipeBoot, terminationBar, tieIn, underlayRoll } from '../../../reference/takeoff/flashings.ts';
 import { feetInches, inches, plainNumber } from '../../units/print.ts';
 import { perimeterFt } from '../geometry/vector.ts';
+import { pipeNames } from '../kind-names.ts';
 import type { MaterialLine } from '../report/types.ts';
 import { carriesFlueGas } from '../roof.ts';
 import { packed } from './attachment.ts';
@@ -124,8 +125,7 @@ function pipeLines(job: Job): LineDraft[] {
   const hot = pipes.filter(carriesFlueGas).length;
   const cold = pipes.length - hot;
   const sizes = pipes.map(
-    ({ kind, diameterIn }) =>
-      `${kind.replace('-', ' ')} ${diameterIn === null ? 'size not known' : inches(diameterIn)}`,
+    ({ kind, diameterIn }) => `${pipeNames[kind]} ${diameterIn === null ? 'size not known' : inches(diameterIn)}`,
   );
   const draft = { group, unit: 'pipes', row: pipeBoot } as const;
   const lines: LineDraft[] = [];
