@@ -37,6 +37,8 @@ describe('shingles above the section', () => {
     const [line] = said(backSection, 'changes').filter((text) => text.includes('shingles come off'));
     expect(line).toMatch(/^Shingles above.*: shingles come off, at least 40 1\/8″ up the slope/);
     expect(Math.abs(strip - 40.125)).toBeLessThan(1 / 16);
+    expect(cells(backSection, 'shingles')[0]!.text).toBe('at least 40 1/8″ up the slope');
+    expect(cells(given.get('corner-drain')!, 'shingles')).toEqual([]);
   });
 
   it('are said to come off where nobody measured their slope', () => {
@@ -119,7 +121,7 @@ describe('R and the energy code', () => {
     expect(words).toContain(
       `The energy code asks for ${ceiling.asked} here. This new roof has ${ceiling.found}, so it falls short.`,
     );
-    expect(words).toContain('You asked for R-30, and this plan does not reach it.');
+    expect(words).toContain('You asked for R-30, and these boards alone do not reach it.');
     expect(cells(backSection, 'energy')[0]!.text).toBe(`not met: ${ceiling.asked} asked for, ${ceiling.found} there`);
   });
 
@@ -162,6 +164,15 @@ describe('damp', () => {
     }
     expect(cells(cold, 'damp')[0]!.text).toContain('damp can gather');
     expect(said(cold, 'damp')[0]).toBe('Inside the new roof drawn here damp could gather:');
+  });
+});
+
+describe('a load on the roof of today and on the new one', () => {
+  it('is told of each by its name', () => {
+    const { stops } = ownerPage(given.get('twenty-drains')!);
+    const loads = stops.map(({ text }) => text).filter((text) => text.includes('could weigh'));
+    expect(loads).toHaveLength(2);
+    expect(loads.filter((text) => text.startsWith('On the new roof that is drawn here, '))).toHaveLength(1);
   });
 });
 

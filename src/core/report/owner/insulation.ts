@@ -91,14 +91,14 @@ function targetStatements({ assessment, layout, at }: Situation, take: Taker): O
   if (!ownWish || !short) return [];
   const asked = take.figure('answer-insulation', 'R asked for', 'is', [`${at}.thermal.target.r`], rFigure);
   const base = layout?.baseForTargetIn ?? null;
-  const more = take.figure('answer-insulation', 'Flat boards to add', 'is', [`${at}.baseForTargetIn`], inches);
-  const wish = say`You asked for R-${asked}, and this plan does not reach it.`;
+  const more = take.figure('answer-insulation', 'Flat layer under them', 'is', [`${at}.baseForTargetIn`], inches);
+  const wish = say`You asked for R-${asked}, and these boards alone do not reach it.`;
   if (base === null || base <= 0) return [wish];
   return [
     wish,
     layout?.baseForTargetFits === false
-      ? say`It would take ${more} more of flat boards, and the doors and walls leave no room for that.`
-      : say`It would take ${more} more of flat boards. They are not in the plan until you say so.`,
+      ? say`It would take a flat layer of ${more} under them, and the doors and walls leave no room for that.`
+      : say`A flat layer of ${more} under them would do it. It is not in the plan until you say so.`,
   ];
 }
 

@@ -11,8 +11,13 @@ interface StopValues {
 const words: readonly (readonly [RegExp, (values: StopValues) => OwnerStatement])[] = [
   [
     /^engineer-first$/,
-    ({ value, limit }) =>
-      say`Water that cannot leave could weigh ${value} on this roof. It is taken to bear ${limit} (pounds on each square foot). Nobody goes on it when water stands. Call a structural engineer before any work starts.`,
+    ({ value, limit, where }) =>
+      standingOn(
+        where.shown === 'the finished roof'
+          ? say`On the new roof that is drawn here, water that cannot leave could weigh ${value}. This roof is taken to bear ${limit} (pounds on each square foot). Nobody goes on it when water stands. Call a structural engineer before any work starts.`
+          : say`Water that cannot leave could weigh ${value} on this roof. It is taken to bear ${limit} (pounds on each square foot). Nobody goes on it when water stands. Call a structural engineer before any work starts.`,
+        where,
+      ),
   ],
   [
     /^engineer-ponding$/,
