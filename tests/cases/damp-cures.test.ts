@@ -138,7 +138,7 @@ describe('a retarder is computed, not promised', () => {
     expect(verdict).toBe('at-risk');
     expect(answer).not.toContain('keeps room damp out');
     expect(cure?.moreIn).toBeNull();
-    expect(todo.join(' ')).toContain('building-science professional must decide');
+    expect(todo.join(' ')).toContain('A building-science professional must decide');
     expect(retarder.text).toContain('not enough alone');
   });
 

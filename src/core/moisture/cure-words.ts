@@ -82,7 +82,7 @@ function boardWords({ moreIn, retarder, aboveR, slows, drierRoom }: MoistureCure
   if (slows === null) return [none];
   const board = slows.moreIn === 0 ? '' : ` and ${inches(slows.moreIn)} more board`;
   return [
-    `${none} Slowest is a foil-faced retarder${board}: ${plainNumber(slows.leftGPerM2)} g per sq m after two years, and more than ${wetAlarm.gPerM2} after about ${plainNumber(slows.years)}. No sun on the roof is counted in that.`,
+    `${none} Slowest is a foil-faced retarder${board}: ${plainNumber(slows.leftGPerM2)} g per sq m gather in two years, more than ${wetAlarm.gPerM2} in about ${plainNumber(slows.years)} years. No sun on the roof is counted in that.`,
   ];
 }
 
@@ -105,6 +105,8 @@ export function cureWords(input: CureWordsInput): string[] {
     ...dry,
     ...(sure
       ? []
-      : ['If that cannot be done, a building-science professional must decide before anything is ordered.']),
+      : [
+          `${moreIn === null && drierRoom === null ? 'A' : 'If that cannot be done, a'} building-science professional must decide before anything is ordered.`,
+        ]),
   ];
 }

@@ -15,7 +15,7 @@ export function deckSheetStep({ moisture }: Assessment) {
     title: `Lay and seal the ${retarder ? 'vapor retarder' : 'airtight sheet'} over the deck, before the first board`,
     hold: true,
     lines: [
-      'Deck dry, swept and primed. No more than the boards and the covering reach over the same day.',
+      'Deck dry and swept, primed where the sheet asks for it. No more than the boards and the covering reach over the same day.',
       `Laps rolled down. Turn it up to the top of the boards at walls and curbs, seal it round every pipe and drain, and to the wood at open edges. ${sheet.why}`,
       'Go: no open lap, fold, tear or gap round a pipe. Take a photo of it whole.',
       'Stop: a wet deck, or a lap that does not stick. Water shut in under it stays.',

@@ -75,7 +75,7 @@ export function energyFindings(layout: Layout, areaSqFt: number, commercial: boo
         level: check.id === 'thin-end-foam' ? 'fix' : 'note',
         where: 'the insulation',
         message:
-          `${check.title}: ${asksAndHas(check)}${askedBy(check, thermal)}. ${takes(check)} ${check.id === 'thin-end-foam' ? check.note : ''}`.trim(),
+          `${check.title}: ${asksAndHas(check)}${askedBy(check, thermal)}. ${takes(check)} ${check.id === 'thin-end-foam' ? `${check.note} This is the table of the code alone; the winter of the place may ask for more: see damp inside the roof.` : ''}`.trim(),
         value: energyFigure(check.found, check.unit),
         limit: energyFigure(check.asked, check.unit),
         source: check.source,
