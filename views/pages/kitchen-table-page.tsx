@@ -62,9 +62,13 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
         <Said statement={table.lead} book={book} />
       </p>
       {table.wishes.length === 0 ? null : (
-        <div class="owner">
-          <SaidTogether statements={table.wishes} book={book} />
-        </div>
+        <ul class="owner">
+          {table.wishes.map((statement) => (
+            <li>
+              <Said statement={statement} book={book} />
+            </li>
+          ))}
+        </ul>
       )}
       <div class="kitchen-plans">
         <Plans assessment={assessment} table={table} />

@@ -54,7 +54,7 @@ function Sectioned({ model: { sections }, book }: PartProps) {
   return sections.map(({ id, title, statements }) => (
     <section class={`owner-${id}`}>
       <h2>{title}</h2>
-      {id === 'changes' || id === 'edges' || id === 'extra' ? (
+      {id === 'wishes' || id === 'changes' || id === 'edges' || id === 'extra' ? (
         <ul>
           {statements.map((statement) => (
             <li>

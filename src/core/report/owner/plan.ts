@@ -98,7 +98,10 @@ export function planStatements(situation: Situation): OwnerStatement[] {
     case 'wishes-clash': {
       const relax = situation.assessment.moisture?.relax.slice(0, 1) ?? [];
       return [
-        say`What was asked for cannot all be kept in one roof.`,
+        standingOn(
+          say`What was asked for cannot all be kept in one roof. No way to place the insulation keeps all of it, stays dry and holds heat as well as it must.`,
+          take.quote('answer-layouts', 'The answer', 'headline'),
+        ),
         ...relax.map((_, i) => say`${take.quote('answer-damp', 'What to give up first', `moisture.relax.${i}.text`)}`),
       ];
     }

@@ -1,7 +1,7 @@
 import { inches } from '../../../units/print.ts';
 import type { StatedConstraint } from '../types.ts';
 import { keepsOldRoof, type Situation } from './situation.ts';
-import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
+import { alsoSaying, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
 
 /** What new boards on the deck go against. */
 const AGAINST_BOARDS: ReadonlySet<StatedConstraint['id']> = new Set(['keep-covering', 'no-foam-above']);
@@ -13,35 +13,20 @@ function keptBy({ call, plan }: Situation): string | null {
   return call === 'coat' ? 'A coating keeps to that. The new roof that is drawn here would not.' : null;
 }
 
-/** One wish: what was asked for, what the plan does, and why. */
-function wish(situation: Situation, i: number, id: StatedConstraint['id'], take: Taker): OwnerStatement[] {
+/** What the plan makes of one wish, and why. */
+function answerTo(situation: Situation, id: StatedConstraint['id'], take: Taker): OwnerStatement {
   const { layout, at, plan } = situation;
-  const words = take.quote('answer-damp', 'What was asked for', `moisture.constraints.${i}.words`);
-  const asked = say`You asked for this: ${words}.`;
-  if (!AGAINST_BOARDS.has(id)) return [asked, standingOn(say`Nothing that is drawn here goes against that.`, words)];
+  if (!AGAINST_BOARDS.has(id)) return say`Nothing that is drawn here goes against that.`;
   const kept = keptBy(situation);
-  if (kept !== null) return [asked, standingOn(say`${kept}`, words)];
+  if (kept !== null) return say`${kept}`;
   if (plan === 'flat-boards')
-    return [
-      asked,
-      standingOn(say`This plan does not keep to it. It lays flat boards, and a new covering on them.`, words),
-    ];
-  if (layout === null) return [asked, standingOn(say`No plan fits yet, so nothing goes against that so far.`, words)];
-  const [thin, thick] = (['leastThicknessIn', 'greatestThicknessIn'] as const).map((key) =>
-    take.figure(
-      'answer-layouts',
-      key === 'leastThicknessIn' ? 'Thinnest board' : 'Thickest board',
-      'is',
-      [`${at}.${key}`],
-      inches,
-    ),
-  );
-  return [
-    asked,
-    id === 'no-foam-above'
-      ? say`The new roof that is drawn here does not keep to it. It lays boards on the deck, from ${thin} to ${thick} thick, as they make the slope.`
-      : say`The new roof that is drawn here does not keep to it. It lays boards from ${thin} to ${thick} thick to make the slope, and they need a new covering.`,
-  ];
+    return say`This plan does not keep to it. It lays flat boards, and a new covering on them.`;
+  if (layout === null) return say`No plan fits yet, so nothing goes against that so far.`;
+  const thin = take.figure('answer-layouts', 'Thinnest board', 'is', [`${at}.leastThicknessIn`], inches);
+  const thick = take.figure('answer-layouts', 'Thickest board', 'is', [`${at}.greatestThicknessIn`], inches);
+  return id === 'no-foam-above'
+    ? say`The new roof that is drawn here does not keep to it. It lays boards on the deck, from ${thin} to ${thick} thick, as they make the slope.`
+    : say`The new roof that is drawn here does not keep to it. It lays boards from ${thin} to ${thick} thick to make the slope, and they need a new covering.`;
 }
 
 /** Flat boards that were asked for and are not laid. */
@@ -50,15 +35,8 @@ function flatWish({ assessment, layout }: Situation, take: Taker): OwnerStatemen
   if (flat == null || flat.used) return [];
   const thick = take.figure('answer-layouts', 'Flat boards', 'is', ['flatBoards.thicknessIn'], inches);
   const why = take.quote('answer-layouts', 'Why not flat boards', 'flatBoards.text');
-  return [
-    say`You asked for flat boards, ${thick} thick.`,
-    standingOn(
-      layout === null
-        ? say`They would keep the slope of today, and it does not drain as it must.`
-        : say`They would keep the slope of today, and it does not drain as it must. So boards with a slope are drawn.`,
-      why,
-    ),
-  ];
+  const asked = say`You asked for flat boards, ${thick} thick. They would keep the slope of today, and it does not drain as it must.`;
+  return [standingOn(layout === null ? asked : alsoSaying(asked, say` So boards with a slope are drawn.`), why)];
 }
 
 /** What was asked for beyond a dry roof, what the plan makes of it, and that nobody decides it for the owner. */
@@ -71,7 +49,10 @@ export function wishStatements(situation: Situation): OwnerStatement[] {
     (plan === 'flat-boards' || (plan !== 'edge-first' && layout !== null)) &&
     constraints.some(({ id }) => AGAINST_BOARDS.has(id));
   return [
-    ...constraints.flatMap(({ id }, i) => wish(situation, i, id, take)),
+    ...constraints.map(({ id }, i) => {
+      const words = take.quote('answer-damp', 'What was asked for', `moisture.constraints.${i}.words`);
+      return alsoSaying(say`You asked for this: ${words}. `, answerTo(situation, id, take));
+    }),
     ...(broken ? [say`You decide whether that is given up. Nothing is settled until you do.`] : []),
     ...flatWish(situation, take),
   ];
