@@ -173,6 +173,21 @@ describe('a retarder is computed, not promised', () => {
   });
 });
 
+describe('ways to place the insulation', () => {
+  const way = (found: ReturnType<typeof roof>, id: string) => damp(found).options.find((one) => one.id === id)!;
+  const ceiling = { ...batts, building: { below: 'living-ceiling' } };
+
+  it('all above stays dry in ordinary rooms; what it takes is said, and where it does not dry it is not said to', () => {
+    expect(way(roof('ordinary', 16, ceiling), 'all-above')).toMatchObject({ dry: true });
+    const damper = roof('damper', 16, { ...ceiling, building: { ...ceiling.building, winterHumidityPct: 60 } });
+    expect(way(damper, 'all-above').dry).toBe(true);
+    expect(way(damper, 'all-above').why).toContain('It takes a vapor retarder on the deck');
+    const fairbanks = { ...ceiling, place: cold(70).place, building: { ...ceiling.building, winterHumidityPct: 70 } };
+    for (const id of ['all-above', 'batts-and-board'])
+      expect(way(roof('cold', 16, fairbanks), id)).toMatchObject({ dry: false });
+  });
+});
+
 describe('words that fit the roof', () => {
   it('a place warmer than the condensing plane asks for no share: no R under zero is told', () => {
     expect([shareAbove(69.8), rBelowFor(69.8, 5)]).toEqual([0, null]);

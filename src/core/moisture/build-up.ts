@@ -136,6 +136,14 @@ export function buildUpOf(site: Site, layout: Layout | null, moreIn = 0): BuildU
   return { above, below, layers: layersOf(site, above, below), assumed };
 }
 
+/** The roof with so much R above the deck and so much of batts below it, as a way to place the insulation. */
+export function placedAs(site: Site, aboveR: number, battsR: number): BuildUp {
+  const above = { winterR: aboveR, labelR: aboveR, what: `${rValue(aboveR)} above the deck` };
+  const kind = battsR > 0 ? ('batts' as const) : ('none' as const);
+  const below = { kind, r: battsR, what: kindWords[kind], vented: 'no' as const };
+  return { above, below, layers: layersOf(site, above, below), assumed: [] };
+}
+
 /** Layers for the vapor calculation, m2 K/W and m of still air, thick ones cut in slices. */
 export const vaporLayers = (layers: readonly RoofLayer[], slice = true): VaporLayer[] =>
   layers.flatMap(({ r, perm, slices }) => {

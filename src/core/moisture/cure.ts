@@ -30,23 +30,29 @@ type Tests = ReturnType<typeof moistureTests>;
 
 const passes = (tests: Tests): boolean => tests.every(({ state }) => state !== 'fails');
 
-const balanceWith = ({ winter }: CureInput, built: BuildUp, room: Room, retarder: RetarderKind): YearBalance =>
+type Place = Pick<CureInput, 'winter' | 'climateZone'>;
+
+const balanceWith = ({ winter }: Place, built: BuildUp, room: Room, retarder: RetarderKind): YearBalance =>
   yearBalance(vaporLayers(withRetarder(built.layers, retarder)), winter, room.excessPa);
 
 /** Whether no test but that of the year fails. */
-const warmEnough = ({ winter, climateZone }: CureInput, built: BuildUp, room: Room): boolean =>
+const warmEnough = ({ winter, climateZone }: Place, built: BuildUp, room: Room): boolean =>
   passes(moistureTests({ built, winter, climateZone, room, balance: null }));
 
 /** Whether no test fails. The balance takes longest and is asked last. */
-const holds = (input: CureInput, built: BuildUp, room: Room, retarder: RetarderKind): boolean =>
+const holds = (input: Place, built: BuildUp, room: Room, retarder: RetarderKind): boolean =>
   warmEnough(input, built, room) && driesOut(balanceWith(input, built, room, retarder));
+
+/** The cheapest retarder with which no test fails; null = none is enough. */
+export const retarderFor = (place: Place, built: BuildUp, room: Room): RetarderKind | null =>
+  retarders.find((kind) => holds(place, built, room, kind)) ?? null;
 
 /** Least board, in half inches, with which no test fails, and the cheapest retarder that is enough over it. */
 function leastMore(input: CureInput): { moreIn: number; retarder: RetarderKind } | null {
   for (let moreIn = 0; moreIn <= MOST_IN; moreIn += STEP_IN) {
     const built = input.builtWith(moreIn);
-    const retarder = retarders.find((kind) => holds(input, built, input.room, kind));
-    if (retarder !== undefined) return { moreIn, retarder };
+    const retarder = retarderFor(input, built, input.room);
+    if (retarder !== null) return { moreIn, retarder };
   }
   return null;
 }
@@ -56,8 +62,8 @@ function drierRoom(input: CureInput): MoistureCure['drierRoom'] {
   const from = STEP_PCT * (Math.ceil(input.room.humidityPct / STEP_PCT) - 1);
   for (let mostPct = from; mostPct >= DRIEST_PCT; mostPct -= STEP_PCT) {
     const room = roomOf(input.winter, mostPct);
-    const retarder = retarders.find((kind) => holds(input, built, room, kind));
-    if (retarder !== undefined) return { mostPct, retarder };
+    const retarder = retarderFor(input, built, room);
+    if (retarder !== null) return { mostPct, retarder };
   }
   return null;
 }

@@ -16,6 +16,8 @@ export interface OptionInput {
   targetR: number | null;
   /** Least R above the deck over so much R below it, by code table and share; null = not known. */
   leastAboveR: (belowR: number) => number | null;
+  /** Whether so much R above the deck over so much R of batts dries out in the year here, and what it takes. */
+  dryWith: (aboveR: number, battsR: number) => { dry: boolean; words: string };
   constraints: readonly StatedConstraint[];
   /** Nothing can go below: the deck is the ceiling. */
   exposed: boolean;
@@ -44,7 +46,7 @@ type Draft = Omit<InsulationOption, 'reachesTarget' | 'breaks' | 'source'> & {
 
 const aboveBreaks = ['keep-covering', 'no-foam-above'] as const;
 
-function belowDrafts({ joistIn, wood, riseFt, leastAboveR, targetR }: OptionInput): Draft[] {
+function belowDrafts({ joistIn, wood, riseFt, leastAboveR, targetR, dryWith }: OptionInput): Draft[] {
   const battsR = joistIn * rPerInOf('batts');
   const ventedR = Math.max(0, joistIn - ventSpace.leastIn) * rPerInOf('batts');
   const high = riseFt >= lowSlopeVenting.heightFt;
@@ -84,9 +86,9 @@ function belowDrafts({ joistIn, wood, riseFt, leastAboveR, targetR }: OptionInpu
             r: battsR + boardR,
             aboveR: boardR,
             against: aboveBreaks,
-            dry: true,
+            dry: dryWith(boardR, battsR).dry,
             allowedByCode: true,
-            why: `Board of ${rValue(boardR)} on the deck keeps it warm over ${rValue(battsR)} of batts; it needs a new covering.`,
+            why: `Board of ${rValue(boardR)} on the deck keeps it warm over ${rValue(battsR)} of batts; it needs a new covering.${dryWith(boardR, battsR).words}`,
             row: unventedRule,
           } satisfies Draft,
         ]),
@@ -114,6 +116,7 @@ function reaches(r: number, { targetR, areaSqFt }: OptionInput): InsulationOptio
 export function insulationOptions(input: OptionInput): InsulationOption[] {
   const { targetR, constraints, exposed } = input;
   const aboveR = targetR ?? 30;
+  const allAbove = input.dryWith(aboveR, 0);
   const drafts: Draft[] = [
     ...(exposed ? [] : belowDrafts(input)),
     {
@@ -122,9 +125,9 @@ export function insulationOptions(input: OptionInput): InsulationOption[] {
       r: aboveR,
       aboveR,
       against: aboveBreaks,
-      dry: true,
+      dry: allAbove.dry,
       allowedByCode: true,
-      why: `The deck stays as warm as the room, and nothing below it has to be vented; it needs a new covering.`,
+      why: `The deck stays as warm as the room, and nothing below it has to be vented; it needs a new covering.${allAbove.words}`,
       row: unventedRule,
     },
   ];

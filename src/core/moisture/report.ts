@@ -1,5 +1,4 @@
-import { lowSlopeVenting, unventedRule, ventedOrNot, wetAlarm } from '../../../reference/vapor.ts';
-import { plainNumber } from '../../units/print.ts';
+import { unventedRule, wetAlarm } from '../../../reference/vapor.ts';
 import { sourceNote } from '../finding.ts';
 import { signedAreaSqFt } from '../geometry/vector.ts';
 import { cOfF, fOfC } from '../heat/degrees.ts';
@@ -8,17 +7,18 @@ import type { Assumption, Budget, Layout, MoistureReport } from '../report/types
 import { plannedWork } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 import { monthPressures, yearBalance } from './balance.ts';
-import { buildUpOf, isWood, type RoofLayer, USUAL_JOIST_IN, vaporLayers, withRetarder } from './build-up.ts';
+import { buildUpOf, isWood, placedAs, type RoofLayer, USUAL_JOIST_IN, vaporLayers, withRetarder } from './build-up.ts';
 import { rBelowFor } from './condensing-plane.ts';
-import { cureOf } from './cure.ts';
+import { cureOf, retarderFor } from './cure.ts';
 import { cureWords } from './cure-words.ts';
-import { sheetAsked } from './deck-sheet.ts';
+import { retarderName, sheetAsked } from './deck-sheet.ts';
 import { faceTemperatures, vaporProfile } from './glaser.ts';
 import { constraintsOf, insulationOptions, relaxations, someCompliant } from './options.ts';
 import { dewPointOf, saturationPa } from './psychrometrics.ts';
 import { retarderAdvice } from './retarder.ts';
 import { ROOM_F, type Room, roomAssumed, roomOf } from './room.ts';
 import { deckF, leastAbove, moistureTests } from './tests.ts';
+import { riseOf, ventingOf } from './venting.ts';
 import { moistureVerdict } from './verdict.ts';
 import { type Winter, winterFor } from './winter.ts';
 
@@ -50,29 +50,6 @@ function januaryProfile(layers: readonly RoofLayer[], winter: Winter, room: Room
       airF: fOfC(airC),
       dewPointF: fOfC(dewPointOf(Math.max(1, points[i + 1].vaporPa))),
     }));
-}
-
-function ventingOf(riseFt: number, kind: MoistureReport['below']['kind']): MoistureReport['venting'] {
-  if (kind === 'closed-cell' || kind === 'open-cell')
-    return {
-      text: 'There is nothing to vent: the foam lies against the deck, and no air passes between them.',
-      source: sourceNote(ventedOrNot),
-    };
-  const low =
-    riseFt < lowSlopeVenting.heightFt
-      ? `Do not vent this flat part: between its low and its high end there is ${plainNumber(12 * riseFt)} in of height, and without about ${lowSlopeVenting.heightFt} ft air moves by wind alone.`
-      : 'There is height enough for air to move through a vented space; it still needs a clear inch over the insulation and openings at both ends.';
-  return kind === 'none'
-    ? { text: `There is nothing to vent: all insulation lies above the deck. ${low}`, source: sourceNote(ventedOrNot) }
-    : { text: low, source: sourceNote(lowSlopeVenting) };
-}
-
-/** Height between the lowest and the highest corner of the deck, ft. */
-function riseOf({ measured, outline }: Site): number {
-  const heights = outline
-    .map((corner) => measured.at(corner))
-    .filter((z): z is number => z !== null && Number.isFinite(z));
-  return heights.length === 0 ? 0 : (Math.max(...heights) - Math.min(...heights)) / 12;
 }
 
 function balanceOf(layers: readonly RoofLayer[], winter: Winter, excessPa: number) {
@@ -113,6 +90,13 @@ export function moistureReport({ site, layout, energy, budgets }: MoistureInput)
   const leastFor = (belowR: number): number | null => leastAbove(winter, climateZone, belowR);
   const leastAboveR = below.kind === 'batts' && below.r !== null ? leastFor(below.r) : below.kind === 'none' ? 0 : null;
   const mostBelowR = winter === null ? null : rBelowFor(winter.coldF, above.winterR);
+  const dryWith = (aboveR: number, battsR: number): { dry: boolean; words: string } => {
+    if (winter === null || room === null) return { dry: true, words: '' };
+    const retarder = retarderFor({ winter, climateZone }, placedAs(site, aboveR, battsR), room);
+    if (retarder === null)
+      return { dry: false, words: ' In rooms so damp more water gathers in it than dries in a year.' };
+    return { dry: true, words: retarder === 'none' ? '' : ` It takes ${retarderName[retarder]} on the deck.` };
+  };
   const constraints = constraintsOf(roof.preferences);
   const riseFt = riseOf(site);
   const foamThere = below.kind === 'closed-cell' || below.kind === 'open-cell';
@@ -125,6 +109,7 @@ export function moistureReport({ site, layout, energy, budgets }: MoistureInput)
           areaSqFt: Math.abs(signedAreaSqFt(roof.outline)),
           targetR: energy.r,
           leastAboveR: leastFor,
+          dryWith,
           constraints,
           exposed: given.below === 'living-exposed-deck',
         })
