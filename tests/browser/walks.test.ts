@@ -148,6 +148,36 @@ describe.runIf(executable !== null)('walks in a browser', () => {
     await page.context().close();
   });
 
+  test.each([true, false])(
+    'findings, scripts %s: Enter saves, what is wrong is in view, a photo is kept',
+    async (scripts) => {
+      const page = await shop.open('/roofs/back-section/edit/findings', { scripts, width: 390 });
+      const size = page.getByLabel('Size that tells most (inches)').first();
+      await size.fill('big');
+      await size.press('Enter');
+      const summary = page.getByRole('alert');
+      await summary.waitFor();
+      expect(page.url()).toMatch(/\/edit\/findings$/);
+      if (scripts) expect((await summary.boundingBox())!.y).toBeLessThan(900);
+      await page.getByRole('button', { name: /^Save, then add/ }).first().click();
+      await summary.waitFor();
+      await size.fill('');
+      await page.getByRole('button', { name: /^Save, then add/ }).first().click();
+      await page.waitForURL(/\/findings\/1\/photos$/);
+      const buffer = await page.screenshot({ type: 'jpeg' });
+      await page.getByLabel('One more photo').setInputFiles({ name: 'roof.jpg', mimeType: 'image/jpeg', buffer });
+      await page.getByRole('button', { name: 'Keep this photo' }).click();
+      await page.getByRole('status').waitFor();
+      if (scripts) expect(await violationsOn(page)).toEqual([]);
+      await page
+        .getByRole('button', { name: /^Throw this photo away/ })
+        .first()
+        .click();
+      await page.getByText('No photo is kept yet.').waitFor();
+      await page.context().close();
+    },
+  );
+
   test.each([
     '/roofs',
     '/new',
@@ -165,6 +195,7 @@ describe.runIf(executable !== null)('walks in a browser', () => {
     '/roofs/corner-drain/edit/plan',
     '/roofs/corner-drain/edit/heights',
     '/roofs/corner-drain/edit/today',
+    '/roofs/back-section/edit/findings',
     '/roofs/corner-drain/edit/text',
   ])('%s has no breach of WCAG A and AA, wide or narrow', async (path) => {
     const page = await shop.open(path);

@@ -165,7 +165,7 @@ test('the Enter key saves: the first button of the form leads nowhere else', asy
   const html = await (await testShop().get(FORM)).text();
   const form = html.slice(html.indexOf(`<form method="post" action="${FORM}"`));
   const [first] = /<button[^>]*type="submit"[^>]*>[^<]*/.exec(form)!;
-  expect(first).toContain('Save and check');
+  expect(first).toMatch(/>\s*Save$/);
   expect(first).not.toContain('name=');
   expect(first).toContain('tabindex="-1"');
 });

@@ -34,7 +34,7 @@ export function PhotoList({ photos }: { photos: readonly KeptPhoto[] }) {
             <img src={src} alt={alt} loading="lazy" />
           </a>
           <form method="post" action={remove}>
-            <button type="submit" class="small" aria-label={`Throw away: ${alt}`}>
+            <button type="submit" class="small" aria-label={`Throw this photo away: ${alt}`}>
               Throw this photo away
             </button>
           </form>

@@ -45,10 +45,10 @@ function SectionForm({ action, groups, problems, saved }: SectionPageProps) {
   return (
     <>
       <Outcome problems={problems} kept={KEPT} saved={saved} />
-      <form method="post" action={action} hx-post={action} hx-target="#form" hx-swap="outerHTML">
+      <form method="post" action={action} hx-post={action} hx-target="#form" hx-swap="outerHTML show:top showTarget:h1">
         {/* The Enter key presses the first button of a form, which has to be the plain one. */}
         <button type="submit" class="visually-hidden" tabindex={-1}>
-          Save and check
+          Save
         </button>
         {groups.map((group) => (
           <Group view={group} />
