@@ -159,10 +159,16 @@ describe.runIf(executable !== null)('walks in a browser', () => {
       await summary.waitFor();
       expect(page.url()).toMatch(/\/edit\/findings$/);
       if (scripts) expect((await summary.boundingBox())!.y).toBeLessThan(900);
-      await page.getByRole('button', { name: /^Save, then add/ }).first().click();
+      await page
+        .getByRole('button', { name: /^Save, then add/ })
+        .first()
+        .click();
       await summary.waitFor();
       await size.fill('');
-      await page.getByRole('button', { name: /^Save, then add/ }).first().click();
+      await page
+        .getByRole('button', { name: /^Save, then add/ })
+        .first()
+        .click();
       await page.waitForURL(/\/findings\/1\/photos$/);
       const buffer = await page.screenshot({ type: 'jpeg' });
       await page.getByLabel('One more photo').setInputFiles({ name: 'roof.jpg', mimeType: 'image/jpeg', buffer });
