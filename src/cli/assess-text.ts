@@ -2,6 +2,7 @@ import { heatDaySentence, heatSentence, splitSentence, winterSentence } from '..
 import { membraneRows, outRows, pointsWords } from '../core/report/page-membranes.ts';
 import { searchLines } from '../core/report/page-search.ts';
 import { sparePercent } from '../core/report/page-water.ts';
+import { workDaysSentence } from '../core/report/page-work-days.ts';
 import type { Assessment, Budget, Layout, MembraneReport, OutletReport } from '../core/report/types.ts';
 import { measuredSlope, sentence } from '../core/report/words.ts';
 import { area, decimalInches, inches, plainNumber, rain, rValue, slope } from '../units/print.ts';
@@ -180,6 +181,7 @@ export function assessText(assessment: Assessment): string {
     ...part('Energy and cool-roof rules', energyLines(assessment)),
     ...part('The attic beside it', ventLines(assessment)),
     ...part('Materials', materials(assessment)),
+    ...part('Days of work', chosen?.workDays === undefined ? [] : wrapped(workDaysSentence(chosen.workDays), 2, 2)),
     ...part(
       'Findings',
       assessment.findings.flatMap(({ level, where, message, source }) =>

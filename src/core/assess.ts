@@ -47,6 +47,7 @@ import { scopeOf } from './scope/scope.ts';
 import { isOpenEdge } from './site/offers.ts';
 import { outletsThere, type Site, siteOf } from './site/site.ts';
 import { takeOff } from './takeoff/take-off.ts';
+import { workDaysOf } from './takeoff/work-days.ts';
 
 interface OverflowContext {
   roof: Roof;
@@ -228,6 +229,9 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
           attachment: membranes.attachment,
           deckSheet: damp.report.moisture.deckSheet,
         });
+  const { chosen: membrane, attachment } = membranes;
+  const timed = (layout: Layout): Layout =>
+    layout.rejected === null ? { ...layout, workDays: workDaysOf({ site, layout, membrane, attachment }) } : layout;
   const scope = scopeOf({ site, existing: old.report, chosen, ruleSet, budgets });
   const planned = plannedReport(site, scope.report);
   const findings: Finding[] = [
@@ -291,7 +295,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
     },
     ...todayOf(site, ruleSet, old.report),
     budgets,
-    layouts,
+    layouts: layouts.map(timed),
     search,
     chosenLayout: chosen?.id ?? null,
     alternatives: alternativesFor({ site, existing: old.report, layouts, chosen, limits }),

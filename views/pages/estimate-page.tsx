@@ -23,6 +23,7 @@ import { RulesAndRain } from '../parts/rules.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { NewHeightsTable, Thermal } from '../parts/thermal.tsx';
 import { Outlets, RainAssumed } from '../parts/water-tables.tsx';
+import { WorkDays } from '../parts/work-days.tsx';
 import { Workings } from '../parts/workings.tsx';
 
 export interface EstimatePageProps {
@@ -105,6 +106,7 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
       <h2>Quantities</h2>
       {layout === null || layout.rejected !== null ? null : <BoardTables layout={layout} />}
       <Materials materials={assessment.materials} book={book} />
+      {layout === null ? null : <WorkDays layout={layout} book={book} />}
       <h2>Covering</h2>
       <CoveringsCompared assessment={assessment} />
       <CoveringEvidence assessment={assessment} book={book} />

@@ -35,6 +35,7 @@ import { SourceMark } from '../parts/source-mark.tsx';
 import { NewHeightsTable, Thermal } from '../parts/thermal.tsx';
 import { WaterMaps } from '../parts/water-map.tsx';
 import { Flats, Loads, Outlets, Ponds, RainAssumed } from '../parts/water-tables.tsx';
+import { WorkDays } from '../parts/work-days.tsx';
 import { Workings } from '../parts/workings.tsx';
 
 export interface ResultPageProps {
@@ -242,6 +243,7 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
 
           <Head to="materials" />
           <Materials materials={assessment.materials} book={book} />
+          {layout === null ? null : <WorkDays layout={layout} book={book} />}
 
           <Head to="cautions" />
           <Cautions cautions={assessment.cautions.filter(({ severity }) => severity === 4)} book={book} />

@@ -46,6 +46,7 @@ function notesOf(assessment: Assessment, layout: Layout | null): (SourceNote | n
     ...assessment.budgets.map(({ source }) => source),
     ...assessment.existing.outlets.map(({ source }) => source),
     ...(layout === null ? [] : [layout.overflow.source, ...layout.outlets.map(({ source }) => source)]),
+    ...(layout?.workDays === undefined ? [] : [layout.workDays.source]),
     ...(layout?.thermal?.bases.map(({ source }) => source) ?? []),
     ...(layout?.thermal?.checks.map(({ source }) => source) ?? []),
     ...(assessment.heat?.sources ?? []),

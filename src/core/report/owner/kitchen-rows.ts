@@ -66,6 +66,17 @@ function raisedCell(layout: Layout, path: string, take: Taker): OwnerStatement {
   return raised.length === 0 ? say`nothing` : say`${count} ${noun(count, 'curb or pipe', 'curbs and pipes')}`;
 }
 
+function daysCell({ workDays }: Layout, path: string, take: Taker): OwnerStatement {
+  if (workDays === undefined) return notWorkedOut;
+  const figure = (label: string, key: string) =>
+    take.figure('answer-materials', label, 'is', [`${path}.workDays.${key}`], (value) => plainNumber(value));
+  const [least, most] = [figure('Days of work, least', 'leastDays'), figure('Days of work, most', 'mostDays')];
+  const people = figure('People at work', 'people');
+  return least.shown === most.shown
+    ? say`about ${most}, ${people} people`
+    : say`about ${least} to ${most}, ${people} people`;
+}
+
 function shinglesCell(layout: Layout, path: string, take: Taker): OwnerStatement {
   const known = (layout.newHeights?.tieIns ?? []).flatMap(({ stripIn }, i) =>
     stripIn === null ? [] : [`${path}.newHeights.tieIns.${i}.stripIn`],
@@ -168,6 +179,15 @@ function roofRows(situation: Situation, take: Taker, of: RowMaker): KitchenRow[]
         return say`R-${take.figure('answer-layouts', 'R of the boards', 'is', ['flatBoards.labelR'], rFigure)}`;
       return unchanged;
     }),
+    ...(layouts.some(({ workDays }) => workDays !== undefined)
+      ? [
+          of(
+            'planned-days',
+            'Dry days of work, for planning',
+            built((layout, path) => daysCell(layout, path, take), notWorkedOut),
+          ),
+        ]
+      : []),
     of('energy', 'Energy code', (option) => ofNewRoof(situation, option, energyCell(situation, take))),
     of('damp', 'Damp inside the roof', (option) => ofNewRoof(situation, option, dampCell(situation, take))),
     of('sun', 'Surface on a hot clear day', (option) => {
@@ -181,7 +201,7 @@ function roofRows(situation: Situation, take: Taker, of: RowMaker): KitchenRow[]
 type RowMaker = (id: string, head: string, cell: (option: Option) => OwnerStatement | null) => KitchenRow;
 
 const blanks: readonly (readonly [id: string, head: string])[] = [
-  ['days', 'Days of work'],
+  ['days', 'Days of work, as your roofer says'],
   ['price', 'Price'],
   ['wood', 'Price of each piece of wood beyond the amount'],
   ['lead', 'Can start, and time until boards come'],

@@ -1,8 +1,18 @@
+import { plainNumber } from '../../../units/print.ts';
 import { boardFeet, count, depthFigure } from '../page-figures.ts';
 import type { WoodRow } from '../types.ts';
 import { raisedRows } from './edges.ts';
 import { keepsOldRoof, type Situation } from './situation.ts';
-import { type Because, noun, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
+import {
+  alsoSaying,
+  type Because,
+  noun,
+  type OwnerStatement,
+  say,
+  standingOn,
+  type Taker,
+  takerOf,
+} from './statement.ts';
 
 const startsLarge = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -129,10 +139,26 @@ function nights({ layout, at, plan }: Situation, take: Taker): OwnerStatement[] 
   ];
 }
 
+/** Days of the new roof; a repair has no figure for them. */
+function daysStatement({ layout, at, plan, call }: Situation, take: Taker): OwnerStatement {
+  if (layout?.workDays === undefined || plan !== 'taper' || keepsOldRoof(call))
+    return say`How many days it takes has not been worked out. Ask your roofer, and ask what rain does to that.`;
+  const figure = (label: string, key: string) =>
+    take.figure('answer-materials', label, 'is', [`${at}.workDays.${key}`], (value) => plainNumber(value));
+  const least = figure('Days of work, least', 'leastDays');
+  const most = figure('Days of work, most', 'mostDays');
+  const people = figure('People at work', 'people');
+  const span = least.shown === most.shown ? say`about ${most} dry days` : say`about ${least} to ${most} dry days`;
+  return alsoSaying(
+    alsoSaying(say`The work takes `, span),
+    say` for ${people} people. That is for planning, and no promise: rain and bad wood come on top. Ask your roofer for days.`,
+  );
+}
+
 /** Days, noise, smell, dust, and the rain. */
 export function workStatements(situation: Situation): OwnerStatement[] {
   const take = takerOf(situation.assessment);
-  const days = say`How many days it takes has not been worked out. Ask your roofer, and ask what rain does to that.`;
+  const days = daysStatement(situation, take);
   if (keepsOldRoof(situation.call)) return [days];
   const noise = caution(situation, take, 'noise');
   return [

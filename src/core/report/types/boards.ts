@@ -170,3 +170,22 @@ export interface MaterialLine {
   basis: string;
   source: SourceNote | null;
 }
+
+/** One part of the work in days of the whole crew. */
+export interface WorkPartDays {
+  what: string;
+  leastDays: number;
+  mostDays: number;
+  basis: string;
+}
+
+/** How long the work takes, as a range for planning. */
+export interface WorkDays {
+  /** Whole working days. */
+  leastDays: number;
+  mostDays: number;
+  people: number;
+  parts: readonly WorkPartDays[];
+  notCounted: string;
+  source: SourceNote;
+}

@@ -9,6 +9,7 @@ import type {
   FillLine,
   GroundFill,
   NailerPiece,
+  WorkDays,
 } from './boards.ts';
 import type { DrainageArea, FlatReport, FlowArrow, LoadStep, OutletReport, PondReport } from './water.ts';
 
@@ -220,6 +221,8 @@ export interface Layout {
   shutFindings?: readonly Finding[];
   /** The parts in which the deck is laid open, as they stand at the end of a work day; of the chosen layout only. */
   workParts?: readonly WorkPart[];
+  /** How long the work takes with the chosen covering; of layouts that can be built. */
+  workDays?: WorkDays;
   budgets: readonly { id: string; where: string; usedIn: number; leftIn: number }[];
   rejected: Rejection | null;
 }
