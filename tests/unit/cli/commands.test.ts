@@ -34,6 +34,7 @@ test('assess: the answer as text within the width of a terminal, every part ther
     'A HOT DAY ON THIS ROOF',
     'DAMP INSIDE THE ROOF',
     'MATERIALS',
+    'DAYS OF WORK',
     'FINDINGS',
     'CAUTIONS',
     'ASSUMED, BECAUSE IT WAS NOT GIVEN',
