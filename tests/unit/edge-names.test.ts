@@ -1,14 +1,9 @@
 import { expect, test } from 'vitest';
-import { assessReady, readRoofText } from '../../src/answer.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
+import { assessed, roofOf } from './takeoff-roofs.ts';
 
-function answerOf(roof: object): Assessment {
-  const ready = readRoofText(
-    JSON.stringify({ version: 1, label: 'Invented', existing: { surface: 'level', readOn: 'deck' }, ...roof }),
-  );
-  if (!ready.ok) throw new Error(ready.problems.map(({ message }) => message).join('; '));
-  return assessReady(ready);
-}
+const answerOf = (parts: object): Assessment =>
+  assessed(roofOf({ version: 1, label: 'Invented', existing: { surface: 'level', readOn: 'deck' }, ...parts }));
 const door = { kind: 'door', fromFt: 3, toFt: 6, heightIn: 14 };
 const drain = { id: 'D1', kind: 'drain', at: [10, 5], role: 'primary', leaderRoute: 'yes' };
 

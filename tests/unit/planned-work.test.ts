@@ -1,37 +1,26 @@
 import { describe, expect, it } from 'vitest';
-import { assessReady, readRoofText } from '../../src/answer.ts';
 import { orderOfWork } from '../../src/core/report/page-crew.ts';
 import { shownLayout } from '../../src/core/report/page-layouts.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
+import { assessed, gutterRoof, roofOf } from './takeoff-roofs.ts';
 
 /** 30 x 24 ft to a gutter, an old single-ply roof of 2 in on it, dry as far as anybody knows. */
-function answerOf(parts: object): Assessment {
-  const ready = readRoofText(
-    JSON.stringify({
-      version: 1,
-      label: 'Invented room',
-      building: { heightFt: 10, below: 'attic' },
-      deck: { kind: 'plywood', thicknessIn: 0.625 },
-      outline: [
-        [0, 0],
-        [30, 0],
-        [30, 24],
-        [0, 24],
-      ],
-      edges: [
-        { side: 0, kind: 'gutter', mayDrain: 'yes' },
-        { side: 1, kind: 'parapet', topIn: 24, mayDrain: 'no' },
-        { side: 2, kind: 'wall', clearIn: 24, mayDrain: 'no' },
-        { side: 3, kind: 'rake', mayDrain: 'no' },
-      ],
-      existing: { surface: 'level', readOn: 'covering', buildUpIn: 2 },
-      covering: { kind: 'epdm', layers: 1, ageYears: 8 },
-      ...parts,
-    }),
+const answerOf = (parts: Record<string, unknown>): Assessment =>
+  assessed(
+    roofOf(
+      gutterRoof(30, 24, {
+        edges: [
+          { side: 0, kind: 'gutter', mayDrain: 'yes' },
+          { side: 1, kind: 'parapet', topIn: 24, mayDrain: 'no' },
+          { side: 2, kind: 'wall', clearIn: 24, mayDrain: 'no' },
+          { side: 3, kind: 'rake', mayDrain: 'no' },
+        ],
+        existing: { surface: 'level', readOn: 'covering', buildUpIn: 2 },
+        covering: { kind: 'epdm', layers: 1, ageYears: 8 },
+        ...parts,
+      }),
+    ),
   );
-  if (!ready.ok) throw new Error(ready.problems.map(({ message }) => message).join('; '));
-  return assessReady(ready);
-}
 /** Core cut and dry, and a granule-free sheet that shows nothing worse than a scuff: water stands. */
 const dry = {
   findings: [

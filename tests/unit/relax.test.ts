@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { assessReady, readRoofText } from '../../src/answer.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
+import { assessed, roofOf } from './takeoff-roofs.ts';
 
 /** 30 x 24 ft, level, with parts of its own. */
-function answerOf(parts: object): Assessment {
-  const ready = readRoofText(
-    JSON.stringify({
+const answerOf = (parts: object): Assessment =>
+  assessed(
+    roofOf({
       version: 1,
       label: 'Invented room',
       outline: [
@@ -18,9 +18,6 @@ function answerOf(parts: object): Assessment {
       ...parts,
     }),
   );
-  if (!ready.ok) throw new Error(ready.problems.map(({ message }) => message).join('; '));
-  return assessReady(ready);
-}
 const round = (edge: object) => [0, 1, 2, 3].map((side) => ({ side, ...edge }));
 const drain = { id: 'D1', kind: 'drain', at: [15, 12], role: 'primary', leaderRoute: 'yes' };
 const stopOf = ({ findings }: Assessment) => findings.find(({ id }) => id === 'nothing-fits')?.message;
