@@ -62,6 +62,22 @@ describe('the work that the figures stand for', () => {
     expect(top(torn) - top(kept)).toBeCloseTo(2, 9);
   });
 
+  it('the metal at an edge covers the old roof that stays, and a parapet and a tie-in lose what it takes', () => {
+    const parts = (removedIn: number | null) => answerOf({ ...dry, ...(removedIn === null ? {} : { removedIn }) });
+    const [torn, partly, kept] = [null, 1.5, 0].map(parts);
+    // Boards from 1/2 in, cover board 1/2 in, deck 5/8 in and 1 in on the fascia; 2 in of old roof stay, or 1/2 in.
+    const gutterFace = ({ layouts }: Assessment) => layouts[0].newHeights!.faces[0].lowIn;
+    expect(gutterFace(torn)).toBeCloseTo(0.5 + 0.5 + 0.625 + 1, 6);
+    expect(gutterFace(kept)).toBeCloseTo(gutterFace(torn) + 2, 6);
+    expect(gutterFace(partly)).toBeCloseTo(gutterFace(torn) + 0.5, 6);
+    const metal = ({ materials }: Assessment) => materials.find(({ id }) => id === 'metal-side-0')!;
+    expect(metal(torn).item).toContain('face 2 5/8″');
+    expect(metal(kept).item).toContain('face 4 5/8″');
+    expect(metal(kept).basis).toContain('old roof that stays 2');
+    const top = ({ layouts }: Assessment) => layouts[0].newHeights!.parapets[0].newIn!;
+    expect(top(torn) - top(kept)).toBeCloseTo(2, 6);
+  });
+
   it('a re-cover over a soaked roof is stopped', () => {
     const answer = answerOf({ ...wet, removedIn: 0 });
     expect(answer.findings.find(({ id }) => id === 're-cover-barred')).toMatchObject({ level: 'stop' });

@@ -58,7 +58,7 @@ function Lines({ assessment, layout }: { assessment: Assessment; layout: Layout 
         />
       )}
       <Table
-        caption="Wood at the edges: height over the deck at both ends"
+        caption={`Wood at the edges: height over ${assessment.planned.ground} at both ends`}
         columns={[
           { head: 'Edge' },
           { head: 'Length', kind: 'figure' },

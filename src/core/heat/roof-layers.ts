@@ -13,6 +13,7 @@ import { membraneOptions } from '../../../reference/membranes/options.ts';
 import { belowRPerIn } from '../../../reference/vapor.ts';
 import type { DeckKind, Roof } from '../roof.ts';
 import type { Given } from '../site/assumptions.ts';
+import { keptIn } from '../site/planned-work.ts';
 import { meters, R_IP } from './degrees.ts';
 import type { Layer } from './slab.ts';
 
@@ -114,11 +115,11 @@ export function oldLayers(facts: RoofFacts): Layer[] {
 function keptLayers(facts: RoofFacts): Layer[] {
   const { given } = facts;
   const { boardsIn } = oldBuildUp(facts);
-  const keptIn = Math.max(0, given.buildUpIn - given.removedIn);
-  const coveringIn = Math.max(0, keptIn - boardsIn);
+  const oldIn = keptIn(given);
+  const coveringIn = Math.max(0, oldIn - boardsIn);
   return [
     ...(coveringIn > 0 ? [layerOf(oldSurfaceOf(facts).material, coveringIn)] : []),
-    ...boards(facts, Math.min(keptIn, boardsIn)),
+    ...boards(facts, Math.min(oldIn, boardsIn)),
   ];
 }
 

@@ -5,6 +5,7 @@ import { carriesFlueGas, type Edge } from '../roof.ts';
 import { isHighEnough, parapetIn } from '../safety/edges.ts';
 import type { SafetyEdge } from '../safety/facts.ts';
 import type { SiteEdge } from '../site/edges.ts';
+import { keptIn } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 import { faceIn } from '../takeoff/edges.ts';
 import { type BuildUp, spotsOf } from './check.ts';
@@ -55,7 +56,7 @@ function parapets(site: Site, uses: readonly EdgeUse[]): NewHeights['parapets'] 
         dropFt: site.given.heightFt,
         parapetIn: edge.topIn === null ? null : Math.min(...edge.topIn),
         oldBuildUpIn: site.given.buildUpIn,
-        newBuildUpIn: highIn,
+        newBuildUpIn: highIn + keptIn(site.given),
       };
       const newIn = parapetIn(safety, 'finished');
       return {
@@ -69,16 +70,18 @@ function parapets(site: Site, uses: readonly EdgeUse[]): NewHeights['parapets'] 
     });
 }
 
-function tieIns(uses: readonly EdgeUse[]): NewHeights['tieIns'] {
+/** The joint with the slope is at the deck: an old roof that stays buries a part of it already. */
+function tieIns({ given }: Site, uses: readonly EdgeUse[]): NewHeights['tieIns'] {
   return uses
     .filter(({ site: { edge } }) => edge.kind === 'shingles-above')
     .map(({ site: { label, edge }, highIn }) => {
       const pitchIn12 = edge.pitchIn12;
-      const buried = pitchIn12 === null ? null : buriedIn(highIn, pitchIn12);
+      const buildUpIn = highIn + keptIn(given);
+      const buried = pitchIn12 === null ? null : buriedIn(buildUpIn, pitchIn12);
       return {
         where: label,
         pitchIn12,
-        buildUpIn: highIn,
+        buildUpIn,
         levelIn: buried?.levelIn ?? null,
         alongIn: buried?.alongIn ?? null,
         stripIn: buried === null ? null : buried.alongIn + shingleRunUp.heightIn,
@@ -95,16 +98,17 @@ export function newHeightsOf(
 ): NewHeights {
   const uses = edgeUses(site, nailers);
   const deckIn = site.given.deckThicknessIn;
+  const oldIn = keptIn(site.given);
   return {
     raised: raised(site, limits, buildUp),
     parapets: parapets(site, uses),
-    tieIns: tieIns(uses),
+    tieIns: tieIns(site, uses),
     faces: uses
       .filter(({ site: { edge } }) => METAL.has(edge.kind))
       .map(({ site: { label: edge }, lowIn, highIn }) => ({
         edge,
-        lowIn: faceIn(lowIn, deckIn),
-        highIn: faceIn(highIn, deckIn),
+        lowIn: faceIn(lowIn + oldIn, deckIn),
+        highIn: faceIn(highIn + oldIn, deckIn),
       })),
   };
 }

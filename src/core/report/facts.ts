@@ -12,7 +12,7 @@ import type { SafetyEdge, SafetyFacts } from '../safety/facts.ts';
 import { nothingKnown } from '../safety/nothing-known.ts';
 import { deckSoft, wetFound } from '../scope/bearing.ts';
 import { isOpenEdge } from '../site/offers.ts';
-import { plannedWork } from '../site/planned-work.ts';
+import { keptIn, plannedWork } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 import { climateZoneOf } from '../site/town.ts';
 import type { ExistingReport, Layout } from './types.ts';
@@ -77,14 +77,14 @@ const OPEN_AIR: ReadonlySet<EdgeKind> = new Set(['gutter', 'drip', 'rake', 'para
 function safetyEdges(site: Site, layout: Layout | null): SafetyEdge[] {
   return site.edges.map(({ edge, label, from, to }) => {
     const on = nailersOn(layout?.nailers ?? [], { from, to });
-    const newBuildUpIn = on.length === 0 ? null : Math.max(...on.flatMap(({ startIn, endIn }) => [startIn, endIn]));
+    const highIn = on.length === 0 ? null : Math.max(...on.flatMap(({ startIn, endIn }) => [startIn, endIn]));
     return {
       label,
       kind: edge.kind,
       dropFt: OPEN_AIR.has(edge.kind) ? site.given.heightFt : edge.kind === 'roof-below' ? null : 0,
       parapetIn: edge.kind === 'parapet' && edge.topIn !== null ? Math.min(...edge.topIn) : null,
       oldBuildUpIn: site.given.buildUpIn,
-      newBuildUpIn,
+      newBuildUpIn: highIn === null ? null : highIn + keptIn(site.given),
     };
   });
 }

@@ -13,6 +13,9 @@ export function plannedWork({ roof: { removedIn }, given }: Pick<Site, 'roof' | 
   return removedIn < given.buildUpIn - SAME_IN ? 'partly' : 'tear-off';
 }
 
+/** How much of the old roof [in] stays under the boards. */
+export const keptIn = ({ buildUpIn, removedIn }: Site['given']): number => Math.max(0, buildUpIn - removedIn);
+
 /** What the boards then lie on. */
 export const groundNames: Readonly<Record<PlannedWork, string>> = {
   'tear-off': 'the bare deck',

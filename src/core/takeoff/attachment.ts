@@ -16,6 +16,7 @@ import { deckNames } from '../kind-names.ts';
 import { layersOf } from '../layout/bands.ts';
 import { catalogueOf } from '../layout/catalogue.ts';
 import type { Finding, MaterialLine } from '../report/types.ts';
+import { keptIn } from '../site/planned-work.ts';
 import type { Job } from './job.ts';
 import { lineOf, whole } from './line.ts';
 import type { SheetPlan } from './sheet-layout.ts';
@@ -117,14 +118,14 @@ interface ScrewRow {
 /** Screws of every board row: its own length from its thick side, its own number from its zone. */
 function screwRows(job: Job, zones: WindZones): ScrewRow[] {
   const { given } = job.site;
-  const keptIn = Math.max(0, given.buildUpIn - given.removedIn);
+  const oldIn = keptIn(given);
   const rows = new Map<number, ScrewRow>();
   for (const { outline, coveredSqFt, stackIn, fillIn, highIn, layer, whole: full } of job.layout.pieces) {
     // One pattern goes through the whole stack: what lies under other boards is held with them.
     const sqFt = Math.abs(signedAreaSqFt(outline)) - coveredSqFt;
     if (sqFt < SCRAP_SQ_FT) continue;
     const boardsIn = layer === 0 && coveredSqFt < SCRAP_SQ_FT ? fillIn + highIn : stackIn;
-    const thickIn = boardsIn + coverBoard.thicknessIn + keptIn;
+    const thickIn = boardsIn + coverBoard.thicknessIn + oldIn;
     const lengthIn = stockScrewIn(neededScrewIn(thickIn, given.deckThicknessIn, job.hold));
     const least = full
       ? boardDensity.leastOnWhole

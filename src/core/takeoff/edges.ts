@@ -8,6 +8,7 @@ import {
 } from '../../../reference/takeoff/edges.ts';
 import { decimalInches, feetInches, inches, plainNumber } from '../../units/print.ts';
 import type { MaterialLine, NailerPiece } from '../report/types.ts';
+import { keptIn } from '../site/planned-work.ts';
 import { packed } from './attachment.ts';
 import type { EdgeRun, Job } from './job.ts';
 import { counted, type LineDraft, lineOf, whole } from './line.ts';
@@ -40,16 +41,18 @@ export function nailerFt({ lengthFt, startIn, endIn }: Pick<NailerPiece, 'length
 
 const edgeDraft = { group: 'Edges' } as const;
 
-function faceWords({ lowIn, highIn }: EdgeRun, deckIn: number): string {
-  const [low, high] = [faceIn(lowIn, deckIn), faceIn(highIn, deckIn)];
+function faceWords({ lowIn, highIn }: EdgeRun, deckIn: number, oldIn: number): string {
+  const [low, high] = [faceIn(lowIn + oldIn, deckIn), faceIn(highIn + oldIn, deckIn)];
+  const old = oldIn < 0.05 ? '' : ` + old roof that stays ${decimalInches(oldIn)}`;
   const one = high - low < 0.05 ? inches(high) : `${inches(low)} at the low end to ${inches(high)} at the high end`;
-  return `face ${one} = boards, cover board and any fill under them ${decimalInches(lowIn)}${highIn - lowIn < 0.05 ? '' : ` to ${decimalInches(highIn)}`} + deck ${decimalInches(deckIn, 3)} + ${edgeFace.belowDeckIn} in on the fascia`;
+  return `face ${one} = boards, cover board and any fill under them ${decimalInches(lowIn)}${highIn - lowIn < 0.05 ? '' : ` to ${decimalInches(highIn)}`}${old} + deck ${decimalInches(deckIn, 3)} + ${edgeFace.belowDeckIn} in on the fascia`;
 }
 
 function metalLine(run: EdgeRun, job: Job): MaterialLine {
   const { id, label, lengthFt } = run.site;
   const deckIn = job.site.given.deckThicknessIn;
-  const tall = faceIn(run.highIn, deckIn);
+  const oldIn = keptIn(job.site.given);
+  const tall = faceIn(run.highIn + oldIn, deckIn);
   const kind = run.use === 'rake' ? 'Raised edge metal' : 'Drip edge, flat, no raised lip';
   return lineOf({
     ...edgeDraft,
@@ -59,7 +62,7 @@ function metalLine(run: EdgeRun, job: Job): MaterialLine {
     unit: 'ft',
     order: edgePieces(lengthFt),
     orderUnit: `${edgeMetal.pieceFt} ft pieces`,
-    basis: `${feetInches(lengthFt)} in ${edgeMetal.pieceFt} ft pieces lapped ${edgeMetal.lapIn} in; ${faceWords(run, deckIn)}; where the code is the IBC, edge metal tested to ANSI/SPRI ES-1`,
+    basis: `${feetInches(lengthFt)} in ${edgeMetal.pieceFt} ft pieces lapped ${edgeMetal.lapIn} in; ${faceWords(run, deckIn, oldIn)}; where the code is the IBC, edge metal tested to ANSI/SPRI ES-1`,
     row: edgeMetal,
   });
 }
@@ -161,7 +164,7 @@ function nailerLines(job: Job, runs: readonly EdgeRun[]): MaterialLine[] {
       unit: 'ft',
       order: whole((totalFt * (1 + nailerStock.allowance)) / nailerStock.lengthFt),
       orderUnit: `${nailerStock.lengthFt} ft pieces`,
-      basis: `top flush with the cover board. ${words.join('; ')}. ${plainNumber(totalFt, 1)} ft of course + ${nailerStock.allowance * 100} %`,
+      basis: `top flush with the cover board${keptIn(job.site.given) > 0.05 ? ', heights over the old roof that stays' : ''}. ${words.join('; ')}. ${plainNumber(totalFt, 1)} ft of course + ${nailerStock.allowance * 100} %`,
       row: nailerStock,
     }),
     lineOf({
