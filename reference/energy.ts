@@ -110,6 +110,19 @@ export const ceilingU = [
   { r: 60, u: 0.024, source: 'iecc-residential', at: 'U-factor alternative to R-60, 2021', grade: 'memory' },
 ] as const satisfies readonly (Cited & { r: number; u: number })[];
 
+/**
+ * Wood between insulation that lies in joist spaces: heat takes both ways side by side. The width is that of dressed lumber;
+ * the spacing is the usual one, taken where none is known.
+ */
+export const joistFraming = {
+  widthIn: 1.5,
+  usualSpacingIn: 16,
+  woodRPerIn: 1.25,
+  source: 'ca-title-24',
+  at: 'Joint Appendix JA4, Table 4.5.2: softwood, 4 in, R-5.00; width and spacing common practice',
+  grade: 'found',
+} as const satisfies Cited & Record<string, unknown>;
+
 /** Group R (dwellings of commercial buildings) in zone 1 asks more than the rest. */
 export const groupRZone1 = {
   r: 25,

@@ -233,6 +233,7 @@ const roofFile = (more: {
   building?: object;
   insulation?: object;
   removedIn?: number;
+  deck?: object;
 }): string =>
   JSON.stringify({
     version: 1,
@@ -260,7 +261,7 @@ function rulesOf(more: Parameters<typeof roofFile>[0]) {
   if (!parsed.ok) throw new Error(parsed.problems.map(({ message }) => message).join('\n'));
   const site = siteOf(parsed.roof);
   const ruleSet = rulesOfRoof(parsed.roof);
-  const { report } = dampAnswers({
+  const { report, assumed } = dampAnswers({
     site,
     ruleSet,
     layout: null,
@@ -271,7 +272,7 @@ function rulesOf(more: Parameters<typeof roofFile>[0]) {
   const rules = report.energyRules;
   const result = (id: string): string | undefined =>
     [...rules.rows, ...rules.coolRoof].find((one) => one.id === id)?.result;
-  return { rules, result };
+  return { rules, result, assumed: assumed.map(({ path }) => path) };
 }
 
 describe('rules of a job', () => {
@@ -350,6 +351,50 @@ describe('rules of a job', () => {
     expect(rulesOf({ ...thick, ruleSet: { building: 'ibc-2021' } }).result('commercial-roof')).toBe('pass');
     const none = { ...living, insulation: { below: { kind: 'none' } } };
     expect(rulesOf({ ...none, ruleSet: { building: 'irc-2021' } }).result('residential-ceiling')).toBe('fail');
+  });
+
+  it.each([
+    // 0.9063 / 39.38 + 0.0938 / 23.26 and 0.9063 / 42.38 + 0.0938 / 25.44, 15.6 above; computed by hand.
+    ['irc-2018', 23, 5.5, 'U 0.027'],
+    ['irc-2021', 26, 7.25, 'U 0.0251'],
+  ])(
+    '%s, R-%d batts between %d in joists: the U passes without the joists and fails through them',
+    (building, r, depthIn, found) => {
+      const job = {
+        place: { city: 'Chicago', state: 'IL' },
+        ruleSet: { building },
+        building: { below: 'living-ceiling' },
+        deck: { kind: 'plywood', joists: { depthIn, spacingIn: 16 } },
+        insulation: { flatIn: 3, flatRPerIn: 5.2, below: { kind: 'batts', r, thicknessIn: depthIn, vented: 'no' } },
+      };
+      const { rules, result, assumed } = rulesOf(job);
+      expect(rules.rows.find(({ id }) => id === 'residential-u')).toMatchObject({ result: 'fail', found });
+      expect(rules.answer).toContain('Short of R of the ceiling');
+      expect(result('residential-ceiling')).toBe('fail');
+      expect(assumed).not.toContain('deck.joists.spacingIn');
+      const unsaid = rulesOf({ ...job, deck: { kind: 'plywood', joists: { depthIn } } });
+      expect(unsaid.assumed).toContain('deck.joists.spacingIn');
+      expect(unsaid.rules.rows.find(({ id }) => id === 'residential-u')?.note).toContain('16″ (assumed)');
+      // Above the deck alone there is no joist in the way.
+      const above = { ...job, insulation: { flatIn: 8, flatRPerIn: 5.2, below: { kind: 'none' } } };
+      expect(rulesOf(above).result('residential-u')).toBe('pass');
+    },
+  );
+
+  it('closed-cell foam between joists goes through the joists too, and under a steel deck nobody knows what it lies between', () => {
+    const job = {
+      place: { city: 'Chicago', state: 'IL' },
+      ruleSet: { building: 'irc-2018' },
+      building: { below: 'living-ceiling' },
+      deck: { kind: 'plywood', joists: { depthIn: 5.5, spacingIn: 16 } },
+    };
+    const foam = (thicknessIn: number) => ({ below: { kind: 'closed-cell', thicknessIn, vented: 'no' } });
+    // 5.5 in at 6.5 is; with 2.5 above and films 39.0, enough for U 0.026 without joists (38.5) and not with them.
+    const thin = { flatIn: 0.5, flatRPerIn: 5, ...foam(5.5) };
+    expect(rulesOf({ ...job, insulation: thin }).result('residential-u')).toBe('fail');
+    const steel = rulesOf({ ...job, deck: { kind: 'steel' }, insulation: { flatIn: 4, flatRPerIn: 5.7, ...foam(3) } });
+    expect(steel.result('residential-u')).toBe('not-known');
+    expect(steel.rules.answer).toContain('metal carries heat past it');
   });
 
   it('a shop in Los Angeles: what California asks of its insulation is not held, and it is not said to be met', () => {

@@ -8,6 +8,7 @@ import { isAmerican, isCommercial, type RuleSet } from '../rule-set.ts';
 import { plannedWork } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 import { stateOf } from '../site/town.ts';
+import { type Framing, framingOf } from './framing.ts';
 
 export interface EnergyRulesInput {
   site: Site;
@@ -31,6 +32,8 @@ export interface Facts extends EnergyRulesInput {
   aboveR: number;
   /** What lies below the deck is not known: more may be there. */
   belowUnknown: boolean;
+  /** Joists beside the insulation below the deck; null = nothing is known to lie there. */
+  framing: Framing | null;
   slopeInPerFt: number;
   recover: boolean;
 }
@@ -50,6 +53,7 @@ export function factsOf(input: EnergyRulesInput): Facts {
     aboveR,
     totalR: aboveR + (below.r ?? 0),
     belowUnknown: below.r === null,
+    framing: framingOf(site, below),
     slopeInPerFt: layout?.leastFaceSlopeInPerFt ?? 0,
     recover: plannedWork(site) === 're-cover',
   };

@@ -1,5 +1,4 @@
-import { ashrae901R, ceilingU, leastAtLowPoint, smallCeiling } from '../../../reference/energy.ts';
-import { filmsR } from '../../../reference/insulation.ts';
+import { ashrae901R, ceilingU, joistFraming, leastAtLowPoint, smallCeiling } from '../../../reference/energy.ts';
 import { area, inches, plainNumber, rValue } from '../../units/print.ts';
 import { rowForZone, tableFor } from '../layout/energy-target.ts';
 import {
@@ -14,6 +13,41 @@ import {
   unlessBelow,
   ZONE,
 } from './draft.ts';
+import { roofU } from './framing.ts';
+
+const IN_METAL =
+  'what the insulation below the deck lies between: metal carries heat past it, and an energy consultant reckons that';
+
+/** What the U was reckoned with. */
+function pathWords(asked: number, { framing, aboveR, totalR }: Facts): string {
+  if (framing === null) return `Without joists in it, ${rValue(1 / asked)} with films is enough.`;
+  const { share, woodR, spacingIn, spacingGiven, wood } = framing;
+  const joists = `${inches(joistFraming.widthIn)} joists every ${inches(spacingIn)}${spacingGiven ? '' : ' (assumed)'}`;
+  const plain = plainNumber(roofU(aboveR, totalR - aboveR, null), 4);
+  return `Through insulation and ${joists} side by side: ${plainNumber(100 * share, 1)} % of the area has ${rValue(woodR)} of wood in place of the insulation. Without joists it would be U ${plain}; deck and ceiling board are not counted.${wood ? '' : ' The deck is not of wood: metal in place of the joists would carry more heat.'}`;
+}
+
+/** The same ceiling by U, which what lies between joists must reach through the joists too. */
+function uDraft(facts: Facts, ceiling: Draft, r: number | null): Draft {
+  const pair = ceilingU.find((one) => one.r === r);
+  const { aboveR, totalR, framing } = facts;
+  const u = roofU(aboveR, totalR - aboveR, framing);
+  const reached = pair === undefined ? null : unlessBelow(u <= pair.u + HIGHER, facts);
+  const metal = reached === true && framing?.wood === false;
+  const why =
+    pair === undefined ? 'no U is held for this R' : reached === null ? BELOW_NOT_KNOWN : pathWords(pair.u, facts);
+  return {
+    id: 'residential-u',
+    title: 'The same by U: either may be shown',
+    row: pair ?? ceilingU[0],
+    binds: ceiling.binds === true ? pair !== undefined : ceiling.binds,
+    why: ceiling.binds === true ? why : ceiling.why,
+    asked: pair === undefined ? 'not known' : `U ${plainNumber(pair.u, 3)}`,
+    found: foundWords(`U ${plainNumber(u, 4)}`, facts),
+    passes: metal ? null : reached,
+    settledBy: r === null ? ZONE : metal ? IN_METAL : BELOW,
+  };
+}
 
 export function residentialDrafts(facts: Facts): Draft[] {
   const table = tableFor(facts.ruleSet, false);
@@ -26,30 +60,11 @@ export function residentialDrafts(facts: Facts): Draft[] {
     fallback,
     false,
   );
-  const pair = ceilingU.find(({ r }) => r === row?.value);
-  const u = 1 / (facts.totalR + filmsR.value);
   const small = row !== null && row.value > smallCeiling.r;
   const isSmall = facts.areaSqFt <= smallCeiling.areaSqFt;
   return [
     ceiling,
-    {
-      id: 'residential-u',
-      title: 'The same by U: either may be shown',
-      row: pair ?? ceilingU[0],
-      binds: ceiling.binds === true ? pair !== undefined : ceiling.binds,
-      why:
-        ceiling.binds !== true
-          ? ceiling.why
-          : pair === undefined
-            ? 'no U is held for this R'
-            : unlessBelow(u <= pair.u + HIGHER, facts) === null
-              ? BELOW_NOT_KNOWN
-              : `Without joists in it, ${rValue(1 / pair.u)} with films is enough.`,
-      asked: pair === undefined ? '' : `U ${plainNumber(pair.u, 3)}`,
-      found: foundWords(`U ${plainNumber(u, 3)}`, facts),
-      passes: pair === undefined ? null : unlessBelow(u <= pair.u + HIGHER, facts),
-      settledBy: row === null ? ZONE : BELOW,
-    },
+    uDraft(facts, ceiling, row?.value ?? null),
     {
       id: 'small-ceiling',
       title: `Ceiling without an attic, up to ${area(smallCeiling.areaSqFt)}`,

@@ -2,10 +2,11 @@ import { replacementRule, reRoofRelief, residentialRelief } from '../../../refer
 import { plainNumber, rValue } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { EnergyTarget } from '../layout/energy-target.ts';
-import type { CoolRoofRow, EnergyRuleRow, EnergyRulesReport } from '../report/types.ts';
+import type { Assumption, CoolRoofRow, EnergyRuleRow, EnergyRulesReport } from '../report/types.ts';
 import { californiaDraft, californiaNotHeldDraft } from './california.ts';
 import { coolRoofApplies, coolRoofJob, coolRoofRules, coveringsUnder } from './cool-roof.ts';
 import { CALIFORNIA_ZONE, type EnergyRulesInput, type Facts, factsOf, rowOf, ZONE } from './draft.ts';
+import { spacingAssumed } from './framing.ts';
 import { commercialDrafts, residentialDrafts } from './model-code.ts';
 
 function coolRows(facts: Facts): Pick<EnergyRulesReport, 'coolRoof' | 'coverings'> {
@@ -134,7 +135,7 @@ function targetNote({ r, own, code }: EnergyTarget): string | null {
  * Energy and cool-roof rules of the job as pass, fail or not applicable, each with its clause.
  * Sources: reference/energy.ts, reference/cool-roof.ts. Correctness: tests/published/energy-rules.test.ts
  */
-export function energyRulesReport(input: EnergyRulesInput): EnergyRulesReport {
+export function energyRulesReport(input: EnergyRulesInput): { report: EnergyRulesReport; assumed: Assumption[] } {
   const facts = factsOf(input);
   const rows = [
     ...residentialDrafts(facts),
@@ -144,7 +145,7 @@ export function energyRulesReport(input: EnergyRulesInput): EnergyRulesReport {
   ].map(rowOf);
   const { coolRoof, coverings } = coolRows(facts);
   const all = [...rows, ...coolRoof];
-  return {
+  const report: EnergyRulesReport = {
     answer: answerOf(all),
     targetNote: targetNote(input.energy),
     climateZone: input.climateZone,
@@ -153,4 +154,6 @@ export function energyRulesReport(input: EnergyRulesInput): EnergyRulesReport {
     coverings,
     relief: reliefOf({ american: facts.american, commercial: facts.commercial, rows: all }),
   };
+  const byU = rows.some(({ id, result }) => id === 'residential-u' && (result === 'pass' || result === 'fail'));
+  return { report, assumed: byU ? spacingAssumed(facts.framing) : [] };
 }

@@ -49,7 +49,7 @@ export function dampAnswers(input: DampInput): DampAnswers {
   const vents =
     adjoining === null ? null : ventReport({ adjoining, edition: editionOf(ruleSet.building.id), climateZone });
   return {
-    report: { moisture, energyRules, vents: vents?.report ?? null },
+    report: { moisture, energyRules: energyRules.report, vents: vents?.report ?? null },
     instead: moisture.noCompliantOption
       ? {
           used: true,
@@ -58,9 +58,9 @@ export function dampAnswers(input: DampInput): DampAnswers {
       : null,
     findings: [
       ...dampFindings(moisture, layout),
-      ...coolRoofFindings(energyRules),
+      ...coolRoofFindings(energyRules.report),
       ...(vents === null ? [] : ventFindings(vents.report)),
     ],
-    assumed: [...damp.assumed, ...(vents?.assumed ?? [])],
+    assumed: [...damp.assumed, ...energyRules.assumed, ...(vents?.assumed ?? [])],
   };
 }
