@@ -42,7 +42,11 @@ export function scopeText(assessment: Assessment): string[] {
           ...wrapped(scope.answer, 2, 2),
           ...scope.tests.flatMap(({ what, how }) => wrapped(`To find out: ${what}. ${how}`, 2, 2)),
           ...scope.repairs.flatMap((work) =>
-            wrapped(`${work.title}: ${[...work.lines, ...repairFigures(work)].join(' ')}`, 2, 2),
+            wrapped(
+              `${work.title} (${work.places.join('; ')}): ${[...work.lines, ...repairFigures(work)].join(' ')}`,
+              2,
+              2,
+            ),
           ),
           ...ways(scope),
           ...wood(scope),

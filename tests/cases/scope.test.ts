@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { orderOfWork } from '../../src/core/report/page-crew.ts';
+import { repairOrder } from '../../src/core/report/crew-repair.ts';
 import type { ScopeReport } from '../../src/core/report/types.ts';
 import { type CaseRoof, caseRoof, caseRows, caseText, everythingSaid, findingIds, said } from './case-roof.ts';
 
@@ -81,7 +81,7 @@ describe('C55: taking over a 16 x 29 ft TPO roof with bad welds', () => {
   const roof = caseRoof('c55');
   caseRows('check values', [
     { key: 'area_sf', got: () => figure(roof, 'failed-weld', 'area'), value: 464, tol: 0.1, basis: 'C' },
-    { key: 'strips', got: () => figure(roof, 'failed-weld', 'strips'), value: 2, tol: 0, basis: 'C' },
+    { key: 'strips', got: () => figure(roof, 'failed-weld', 'rolls side by side'), value: 2, tol: 0, basis: 'C' },
     { key: 'field_seam_ft', got: () => figure(roof, 'failed-weld', 'field seams'), value: 29, tol: 0.1, basis: 'C' },
     {
       key: 'perimeter_ft',
@@ -100,8 +100,7 @@ describe('C55: taking over a 16 x 29 ft TPO roof with bad welds', () => {
   });
 
   it('the crew sheet has the probing and the sealing of cut edges, and says that the roll is taken for now', () => {
-    const layout = roof.answer.layouts[0];
-    const lines = orderOfWork(roof.answer, layout).flatMap((step) => step.lines);
+    const lines = repairOrder(roof.answer)!.flatMap((step) => step.lines);
     expect(lines.some((line) => line.startsWith('Probe every foot of every seam'))).toBe(true);
     expect(lines.some((line) => line.startsWith('Seal every cut edge'))).toBe(true);
     expect(lines.find((line) => line.includes('field seams'))).toContain('taken for now');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { repairOrder } from '../../src/core/report/crew-repair.ts';
 import { orderOfWork } from '../../src/core/report/page-crew.ts';
 import { shownLayout } from '../../src/core/report/page-layouts.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
@@ -32,6 +33,37 @@ const wet = { findings: [{ kind: 'wet-insulation', areaSqFt: 500, foundBy: 'scan
 const stepsOf = (answer: Assessment) => orderOfWork(answer, shownLayout(answer)!);
 const has = (answer: Assessment, id: string) => answer.materials.some((line) => line.id === id);
 
+describe('the order of work of a repair', () => {
+  const worn = [
+    { kind: 'puncture', at: [10, 8], sizeIn: 2 },
+    { kind: 'puncture', at: [20, 16] },
+    { kind: 'failed-pipe-sealant', at: [5, 5] },
+    { kind: 'dry-insulation', at: [15, 12], foundBy: 'core' },
+  ];
+  const drains = {
+    existing: { surface: 'level', readOn: 'covering', buildUpIn: 2, seenDryAfter48h: true },
+  };
+
+  it('is repairs alone, each with its places; the steps of a new roof are another list', () => {
+    const answer = answerOf({ ...drains, findings: worn });
+    expect(answer.scope?.recommended).toBe('repair');
+    const steps = repairOrder(answer)!;
+    expect(steps.map(({ title }) => title)).toEqual([
+      'Repair: hole or cut',
+      'Repair: failed sealant at a pipe',
+      'Run water',
+    ]);
+    expect(steps[0].lines[0]).toMatch(/^Places by their number on the plan: 1\. .*2″\. 2\. /);
+    expect(steps.flatMap(({ lines }) => lines).join(' ')).not.toMatch(/strip the old roof|bare deck|board/i);
+    expect(stepsOf(answer).map(({ title }) => title)).not.toContain('Repair: hole or cut');
+  });
+
+  it('is none where a new roof is the work', () => {
+    expect(repairOrder(answerOf(wet))).toBeNull();
+    expect(repairOrder(answerOf({ ...drains, findings: worn, removedIn: 2 }))).toBeNull();
+  });
+});
+
 describe('the work that the figures stand for', () => {
   it('a tear-off that nobody asked for is named as one, with what was found and what to enter', () => {
     const answer = answerOf(dry);
@@ -49,7 +81,8 @@ describe('the work that the figures stand for', () => {
       'Heights, boards, materials and steps here are those of a new roof over the old one.',
     );
     expect(has(kept, 'tear-off')).toBe(false);
-    const [first] = stepsOf(kept).filter(({ hold }) => hold);
+    const [cores, first] = stepsOf(kept).filter(({ hold }) => hold);
+    expect(cores.title).toMatch(/^Cut cores before/);
     expect(first.title).toBe('Shoot the old roof');
     expect(first.lines.join(' ')).not.toMatch(/strip the old roof/i);
     expect(stepsOf(torn).find(({ hold }) => hold)?.title).toBe('Shoot the bare deck');
@@ -83,6 +116,9 @@ describe('the work that the figures stand for', () => {
     expect(answer.findings.find(({ id }) => id === 're-cover-barred')).toMatchObject({ level: 'stop' });
     expect(answer.planned.note).toContain('What was found rules that out');
     expect(answerOf(wet).findings.map(({ id }) => id)).not.toContain('re-cover-barred');
-    expect(answerOf({ ...dry, removedIn: 0 }).findings.map(({ id }) => id)).not.toContain('re-cover-barred');
+    const ids = (parts: Record<string, unknown>) => answerOf(parts).findings.map(({ id }) => id);
+    expect(ids({ ...dry, removedIn: 0 }).filter((id) => id.startsWith('re-cover'))).toEqual([]);
+    // Nobody has looked at what lies below.
+    expect(answerOf({ removedIn: 0 }).findings.find(({ id }) => id === 're-cover-not-known')?.level).toBe('stop');
   });
 });

@@ -1,4 +1,6 @@
 import { crewFindings } from '../../src/core/report/crew-damp.ts';
+import { repairOrder } from '../../src/core/report/crew-repair.ts';
+import type { WorkStep } from '../../src/core/report/crew-step.ts';
 import { checkRows, crewCautions, nailerRows, orderOfWork, spotTolerance } from '../../src/core/report/page-crew.ts';
 import { shownLayout } from '../../src/core/report/page-layouts.ts';
 import { SourceBook } from '../../src/core/report/page-sources.ts';
@@ -28,10 +30,10 @@ export interface CrewSheetPageProps {
   asBuilt?: AsBuiltForm | null;
 }
 
-function Order({ assessment, layout }: { assessment: Assessment; layout: Layout }) {
+function Order({ steps }: { steps: readonly WorkStep[] }) {
   return (
     <ol class="steps">
-      {orderOfWork(assessment, layout).map(({ title, lines, hold }) => (
+      {steps.map(({ title, lines, hold }) => (
         <li>
           {hold ? <span class="hold">Hold point</span> : null}
           <b>{title}</b>
@@ -98,6 +100,7 @@ function Survey({ layout, ground }: { layout: Layout; ground: string }) {
 export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheetPageProps) {
   const layout = shownLayout(assessment);
   const book = new SourceBook(assessment, layout);
+  const repair = repairOrder(assessment);
   const { top, rest } = crewCautions(assessment.cautions);
   return (
     <Sheet assessment={assessment} setting={setting} page="crew">
@@ -108,14 +111,22 @@ export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheet
       <h2>Before anybody goes up</h2>
       <Cautions cautions={top} book={book} />
       <p>{assessment.deferral}</p>
+      {repair === null ? null : (
+        <>
+          <h2>Order of work: the roof that is there</h2>
+          <Order steps={repair} />
+          <h2 class="sheet-break">If a new roof is decided on after all</h2>
+          <p>Nothing below belongs to the work above.</p>
+        </>
+      )}
       {layout === null || layout.rejected !== null ? (
         <p>
           <b class="stop">Stop</b> No layout fits, so there is nothing to lay yet. {assessment.relax}
         </p>
       ) : (
         <>
-          <h2>Order of work</h2>
-          <Order assessment={assessment} layout={layout} />
+          <h2>Order of work{repair === null ? '' : ': a new roof'}</h2>
+          <Order steps={orderOfWork(assessment, layout)} />
           <h2 class="sheet-break">Boards</h2>
           <p>{layout.title}.</p>
           <BoardPlans assessment={assessment} layout={layout} />

@@ -12,7 +12,7 @@ function Repairs({ repairs, book }: { repairs: readonly RepairWork[]; book: Sour
         <SourceMark book={book} note={work.source} />
       </h3>
       <ul>
-        {[...work.lines, ...repairFigures(work)].map((text) => (
+        {[...work.places, ...work.lines, ...repairFigures(work)].map((text) => (
           <li>{text}</li>
         ))}
       </ul>

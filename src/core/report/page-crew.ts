@@ -1,67 +1,24 @@
-import { crewChecks } from '../../../reference/crew-checks.ts';
 import type { Cited } from '../../../reference/sources.ts';
 import { feetInches, inches } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import { stepReachFt, stepSlopeInPerFt } from '../layout/joint-step.ts';
 import { deckSheetStep } from './crew-damp.ts';
+import { groundSteps } from './crew-ground.ts';
+import { checkRow, type WorkStep, within } from './crew-step.ts';
 import { boardFeet, slopeFigure } from './page-figures.ts';
 import { sumpSentence } from './page-layouts.ts';
-import { repairFigures } from './page-scope.ts';
 import type { Assessment, Caution, Layout, SourceNote, WorkPart } from './types.ts';
 import { areaWords, listed } from './words.ts';
 
-type Check = (typeof crewChecks)[number]['check'];
-
-const row = (check: Check) => crewChecks.find((each) => each.check === check)!;
-
 /** Largest difference between a spot level and the plan that is let pass. */
 export const spotTolerance = (): { withinIn: number; source: SourceNote } => {
-  const { withinIn, ...cited } = row('spot-level');
+  const { withinIn, ...cited } = checkRow('spot-level');
   return { withinIn, source: sourceNote(cited as Cited) };
 };
 
-const within = (check: Check): string => inches(row(check).withinIn);
-
-export interface WorkStep {
-  title: string;
-  lines: readonly string[];
-  /** Nobody goes on before it is settled. */
-  hold: boolean;
-}
-
-/** Common practice, no source. */
-const RECOVER_GROUND = [
-  'Sweep the old roof. Gravel, blisters, ridges and whatever is loose come off; the membrane is cut free where it holds tension.',
-  'Wet insulation is cut out down to the deck, the deck there looked at, and the place filled up to the old level with dry board.',
-];
-
-/** How the ground is made ready for the boards. */
-const groundLines: Readonly<Record<Assessment['planned']['work'], readonly string[]>> = {
-  'tear-off': [
-    'Strip the old roof, sweep, and look at every sheet of the deck: soft, wet, split or loose is replaced first.',
-  ],
-  partly: ['Take off the part of the old roof that is planned to go, evenly, and sweep.', ...RECOVER_GROUND.slice(1)],
-  're-cover': RECOVER_GROUND,
-};
-
-function surveyStep({ work, ground }: Assessment['planned']): WorkStep {
-  const spot = within('spot-level');
-  return {
-    title: `Shoot ${ground}`,
-    hold: true,
-    lines: [
-      ...groundLines[work],
-      'Set the level over point 1 and read every check point. Write the readings in the table below.',
-      `Go: every point within ${spot} of the plan.`,
-      `Shim here: a point more than ${spot} low. Fill it up to the plan before the boards.`,
-      `Stop and call: a point more than ${spot} high, a soft spot, a sag that moves underfoot, or anything that the plan does not show.`,
-    ],
-  };
-}
-
 /** Why a step matters: what it does to the water on this slope. */
 function stepWords({ slopeInPerFt, boards }: Layout): string {
-  const { withinIn } = row('joint-step');
+  const { withinIn } = checkRow('joint-step');
   const reach = feetInches(stepReachFt(withinIn, slopeInPerFt));
   const runFt = boards[0]?.runFt;
   const change =
@@ -110,15 +67,7 @@ function dayEndStep({ workParts = [] }: Layout): WorkStep | null {
   };
 }
 
-/** Repairs that the inspection asks for, where the old roof stays. */
-const repairSteps = ({ scope }: Assessment): WorkStep[] =>
-  (scope?.repairs ?? []).map((work) => ({
-    title: `Repair: ${work.title.charAt(0).toLowerCase()}${work.title.slice(1)}`,
-    hold: false,
-    lines: [...work.lines, ...repairFigures(work)],
-  }));
-
-/** The order of work, with the points where everybody waits. */
+/** The order of work of a new roof, with the points where everybody waits. */
 export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] {
   const covering = assessment.membranes.find(({ id }) => id === assessment.chosenMembrane)?.name ?? null;
   const fresh = layout.outlets.filter(({ status }) => status === 'proposed');
@@ -126,8 +75,7 @@ export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] 
     .filter(({ id, leftIn }) => leftIn < 0 && assessment.budgets.some((b) => b.id === id && b.hardness === 'raise'))
     .map(({ where, leftIn }) => `${where}: raise it ${inches(-leftIn)}`);
   const steps: (WorkStep | null)[] = [
-    ...repairSteps(assessment),
-    surveyStep(assessment.planned),
+    ...groundSteps(assessment.planned),
     fresh.length === 0 ? null : { title: 'Make the new ways out', hold: false, lines: fresh.map(({ label }) => label) },
     deckSheetStep(assessment),
     layout.levellingBoardFt < 0.5

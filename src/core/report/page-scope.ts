@@ -39,7 +39,7 @@ export const woodFigures = ({ what, unit, likely, oneInTen, basis }: WoodRow): W
 export const repairFigures = ({ figures }: RepairWork): string[] =>
   figures.map(
     ({ name, value, unit, assumed }) =>
-      `${plainNumber(value, 1)} ${unit} ${name}${assumed === null ? '' : ` (taken for now: ${assumed})`}`,
+      `${[plainNumber(value, 1), unit, name].filter((part) => part !== '').join(' ')}${assumed === null ? '' : ` (taken for now: ${assumed})`}`,
   );
 
 export const isRecommended = ({ recommended }: ScopeReport, { id }: ScopeWay): boolean => id === recommended;

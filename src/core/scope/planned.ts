@@ -37,6 +37,32 @@ function noteOf(
   return `${figures}; ${lessThan[recommended]}`;
 }
 
+/** What stops a plan that leaves the old roof: something forbids it, or nobody knows yet. */
+function keptFindings({ standing, reasons: [first] }: ScopeWay): Finding[] {
+  const where = 'the old roof';
+  if (standing === 'barred')
+    return [
+      finding({
+        id: 're-cover-barred',
+        level: 'stop',
+        where,
+        message: `It is planned to stay, at least in part, and may not: ${first.text} Plan a tear-off: enter all of the build-up as torn off.`,
+        source: first.source,
+      }),
+    ];
+  if (standing === 'not-known')
+    return [
+      finding({
+        id: 're-cover-not-known',
+        level: 'stop',
+        where,
+        message: `It is planned to stay, at least in part. Nothing is laid over it before this is settled: ${first.text}`,
+        source: first.source,
+      }),
+    ];
+  return [];
+}
+
 /**
  * The work for which heights, boards and materials are counted, set against the work that the findings ask for. The
  * papers print the note wherever the two are not the same.
@@ -45,19 +71,9 @@ export function plannedReport(site: Site, scope: ScopeReport): { report: Planned
   const work = plannedWork(site);
   const way = scope.ways.find(({ id }) => id === (work === 'tear-off' ? 'tear-off' : 're-cover'));
   const note = noteOf(work, site.roof.existing.readOn === 'deck', scope, way);
-  const barred = work !== 'tear-off' && way?.standing === 'barred';
+  const kept = work === 'tear-off' ? undefined : way;
   return {
     report: { work, ground: groundNames[work], assumed: site.roof.removedIn === null, note },
-    findings: barred
-      ? [
-          finding({
-            id: 're-cover-barred',
-            level: 'stop',
-            where: 'the old roof',
-            message: `It is planned to stay, at least in part, and may not: ${way.reasons[0].text} Plan a tear-off: enter all of the build-up as torn off.`,
-            source: way.reasons[0].source,
-          }),
-        ]
-      : [],
+    findings: kept === undefined ? [] : keptFindings(kept),
   };
 }

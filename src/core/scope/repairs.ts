@@ -1,11 +1,11 @@
-import { type RepairRow, repairs, seamRoll } from '../../../reference/scope.ts';
+import { type RepairRow, repairs, seamRoll } from '../../../reference/repairs.ts';
 import { sourceNote } from '../finding.ts';
 import { boxOf, perimeterFt } from '../geometry/vector.ts';
-import type { RepairWork } from '../report/types.ts';
+import type { InspectedFinding, RepairWork } from '../report/types.ts';
 import type { EdgeKind } from '../roof.ts';
 import type { Site } from '../site/site.ts';
 import { rowCount } from '../takeoff/sheet-layout.ts';
-import { kindRow } from './bearing.ts';
+import { inspectionOf } from './inspection.ts';
 
 type Figure = RepairWork['figures'][number];
 
@@ -39,7 +39,7 @@ function seams({ roof, section, edges }: Site): Figure[] {
   const perimeter = edges.reduce((sum, { lengthFt }) => sum + lengthFt, 0);
   return [
     figure('area', section.areaSqFt, 'sq ft'),
-    figure('strips', strips, 'strips', assumed),
+
     figure('field seams', (strips - 1) * long, 'ft', assumed),
     figure('edge and flashing seams', perimeter, 'ft'),
   ];
@@ -49,13 +49,19 @@ const figuresOf: Readonly<Record<string, (site: Site) => Figure[]>> = { bridging
 
 const rows: readonly RepairRow[] = repairs;
 
-/** Repairs that the findings ask for and whose cure is often got wrong, with their lengths on this roof. */
+const placeOf = ({ number, where, extent }: InspectedFinding): string =>
+  `${number}. ${where}${extent === '' ? '' : `; ${extent}`}`;
+
+/** Repairs that the findings ask for, each with its places and, where it reaches along the roof, its lengths. */
 export function repairsOf(site: Site): RepairWork[] {
-  const found = new Set<string>(site.roof.findings.map(({ kind }) => kind));
+  const found = inspectionOf(site);
   return rows.flatMap((row) => {
-    if (!found.has(row.finding)) return [];
-    const figures = figuresOf[row.finding]?.(site) ?? [];
-    const kind = site.roof.findings.find((finding) => finding.kind === row.finding)!.kind;
-    return [{ finding: row.finding, title: kindRow(kind).title, lines: row.lines, figures, source: sourceNote(row) }];
+    const own = found.filter(({ kind }) => kind === row.finding);
+    if (own.length === 0) return [];
+    const { finding, lines, oftenWrong } = row;
+    const figures = figuresOf[finding]?.(site) ?? [];
+    return [
+      { finding, title: own[0].title, places: own.map(placeOf), oftenWrong, lines, figures, source: sourceNote(row) },
+    ];
   });
 }

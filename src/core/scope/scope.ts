@@ -43,7 +43,8 @@ function answerOf(
   const barred = ways.filter(({ standing }) => standing === 'barred');
   if (recommended !== null) {
     const way = ways.find(({ id }) => id === recommended);
-    const cure = recommended === 'repair' ? repairs.map(({ title, lines }) => `${title}: ${lower(lines[0])}`) : [];
+    const told = repairs.filter(({ oftenWrong }) => oftenWrong);
+    const cure = recommended === 'repair' ? told.map(({ title, lines }) => `${title}: ${lower(lines[0])}`) : [];
     return [verbs[recommended], way?.reasons[0]?.text ?? '', ...cure].filter((part) => part !== '').join(' ');
   }
   const first = ways.find(({ standing }) => standing === 'not-known');
@@ -121,7 +122,7 @@ export function scopeOf(input: ScopeInput & { budgets: readonly Budget[] }): {
     tests: tests
       .filter(({ test }) => settle.has(test))
       .map((row) => ({ id: row.test, what: row.what, how: row.how, source: sourceNote(row) })),
-    repairs,
+    repairs: recommended === 'tear-off' ? [] : repairs,
     wood: woodAllowance(site, openedBy(chosen)),
   };
   return { report, findings: findingsOf(input, ways, repairs) };

@@ -61,6 +61,10 @@ export interface ScopeWay {
 export interface RepairWork {
   finding: string;
   title: string;
+  /** "3. 10′-0″ in from the gutter side; 2′-0″ along": every place of it, by its number on the plan. */
+  places: readonly string[];
+  /** The cure is often got wrong, so the answer itself names it. */
+  oftenWrong: boolean;
   lines: readonly string[];
   figures: readonly { name: string; value: number; unit: string; assumed: string | null }[];
   source: SourceNote;

@@ -1,0 +1,145 @@
+import type { FindingKind } from './findings.ts';
+import type { Cited } from './sources.ts';
+
+const practice = { source: 'practice', grade: 'practice' } as const;
+
+/** Roll that seams are counted from where nobody measured: stated, not known. */
+export const seamRoll = {
+  widthFt: 10,
+  lapFt: 0.25,
+  ...practice,
+  at: 'usual roll of single-ply sheet, lapped 3 in',
+} as const satisfies Cited & Record<string, unknown>;
+
+export interface RepairRow extends Cited {
+  finding: FindingKind;
+  /** What is done, as the crew reads it. */
+  lines: readonly string[];
+  /** The cure is often got wrong: it belongs in the answer itself. */
+  oftenWrong: boolean;
+}
+
+/** Repairs of local faults where the roof stays. The maker of the sheet has the last word on patches and primers. */
+export const repairs = [
+  {
+    finding: 'bridging',
+    lines: [
+      'Cut the flashing free where it stands off, let the sheet lie back into the angle, and fasten it in the sheet along every wall and curb. Then flash anew.',
+      'Patching seams does not cure this: the sheet goes on pulling.',
+    ],
+    oftenWrong: true,
+    ...practice,
+    at: 'securement of shrinking sheet at angles',
+  },
+  {
+    finding: 'failed-weld',
+    lines: [
+      'Probe every foot of every seam with a blunt hook once it is cold; mark what opens.',
+      'Clean the sheet, cut a test weld and pull it apart before going on, then weld a cover strip over every seam that opened.',
+      'Seal every cut edge of reinforced sheet the same day.',
+    ],
+    oftenWrong: true,
+    ...practice,
+    at: 'repair of welded seams',
+  },
+  {
+    finding: 'open-lap',
+    lines: [
+      'Press beside the lap: where it is soft, cut it open, take out what is wet and dry the place before it is closed.',
+      'Clean and prime both faces, close the lap, and lay a strip of the same kind of sheet over it, well past its ends.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of laps',
+  },
+  {
+    finding: 'cold-lap',
+    lines: [
+      'Pull at every lap of the same day’s work and mark what comes apart by hand.',
+      'Clean the faces, bond the lap again over its whole width, and strip it with sheet of the same kind.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of laps',
+  },
+  {
+    finding: 'blister',
+    lines: [
+      'Leave a whole blister alone, and keep feet and stock off it.',
+      'Cut a broken one crosswise, dry it, bond the flaps down, and patch past the cuts on all sides.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of bitumen roofs',
+  },
+  {
+    finding: 'split',
+    lines: [
+      'Find what moved below first: a joint of the deck or of the boards. Fasten that down.',
+      'Lay a loose strip along the split so that it can move, and a patch of the same kind of sheet over it, past it on all sides.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of bitumen roofs',
+  },
+  {
+    finding: 'puncture',
+    lines: [
+      'Press round the hole: where it is soft, cut out what is wet down to what is dry, and fill it level.',
+      'Clean, prime, and patch with sheet of the same kind, round corners, past the hole on all sides.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of holes',
+  },
+  {
+    finding: 'old-patch',
+    lines: [
+      'Look uphill of the patch for where the water enters.',
+      'Cut off mastic and loose patches down to sheet that holds, press for soft places, and patch once with sheet of the same kind.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of old repairs',
+  },
+  {
+    finding: 'failed-pipe-sealant',
+    lines: [
+      'Take the old collar and sealant off, press and probe the deck round the pipe.',
+      'Set a new boot of the sheet’s own kind, at least 8 in up, clamped and sealed at its top.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of penetrations',
+  },
+  {
+    finding: 'exposed-fastener',
+    lines: [
+      'Take out what backs out; fasten beside it where the deck holds, after a pull test.',
+      'Patch every hole with sheet of the same kind. No new screw through the sheet without a cover.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of fasteners',
+  },
+  {
+    finding: 'bolted-through',
+    lines: [
+      'Ask whose it is, and move it to a wall or onto a curb or a weighted base.',
+      'Close every hole as a hole in the sheet, from the deck up.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of penetrations',
+  },
+  {
+    finding: 'loose-edge-metal',
+    lines: [
+      'Take the loose pieces off and look at the wood behind: soft wood is replaced first.',
+      'Fasten the metal anew at its flange and its cleat, and strip its flange in with sheet of the same kind.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'repair of edges',
+  },
+] as const satisfies readonly RepairRow[];

@@ -1,0 +1,35 @@
+import type { WorkStep } from './crew-step.ts';
+import { repairFigures } from './page-scope.ts';
+import type { Assessment, RepairWork } from './types.ts';
+
+const stepOf = (work: RepairWork): WorkStep => ({
+  title: `Repair: ${work.title.charAt(0).toLowerCase()}${work.title.slice(1)}`,
+  hold: false,
+  lines: [`Places by their number on the plan: ${work.places.join('. ')}.`, ...work.lines, ...repairFigures(work)],
+});
+
+/** Common practice, no source; the coating's maker says what it bonds to. */
+const coat: WorkStep = {
+  title: 'Coat',
+  hold: true,
+  lines: [
+    'Only over a roof that is dry, clean and mended. Wash it, let it dry, and pull a test strip of the coating from the old surface.',
+    'Go: the strip tears before it lets go. Thickness and coats are those of the maker’s written word.',
+    'Stop: a strip that peels, damp that shows, or water that stands.',
+  ],
+};
+
+const last: WorkStep = {
+  title: 'Run water',
+  hold: true,
+  lines: ['Hose every mended place from below upward, with somebody inside. Outlets open, strainers in.'],
+};
+
+/**
+ * Order of work where the old roof stays and nothing is laid on it; null where a new roof is the work, by what was found
+ * or because somebody has said how much is torn off.
+ */
+export function repairOrder({ scope, planned }: Assessment): WorkStep[] | null {
+  if (!planned.assumed || scope === undefined || (scope.recommended !== 'repair' && scope.recommended !== 'coat')) return null;
+  return [...scope.repairs.map(stepOf), ...(scope.recommended === 'coat' ? [coat] : []), last];
+}
