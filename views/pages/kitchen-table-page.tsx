@@ -58,9 +58,9 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
       <p class="headline">
         <Said statement={today.statements[0]} book={book} />
       </p>
-      <p class="owner">
-        <Said statement={table.lead} book={book} />
-      </p>
+      <div class="owner">
+        <SaidTogether statements={[table.lead, ...table.planned]} book={book} />
+      </div>
       {table.wishes.length === 0 ? null : (
         <ul class="owner">
           {table.wishes.map((statement) => (
@@ -105,7 +105,7 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
       <div class="owner">
         <h2>Bad wood</h2>
         <SaidTogether statements={table.wood} book={book} />
-        <p>Days and prices are for the roofer to fill in. None of them was worked out here.</p>
+        <p>The empty lines are for the roofer to fill in. Prices are not worked out here.</p>
       </div>
       <Signatures />
       <Origins book={book} links={setting.links} />

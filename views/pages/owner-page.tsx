@@ -69,7 +69,7 @@ function Sectioned({ model: { sections }, book }: PartProps) {
   ));
 }
 
-function Open({ model: { open, more, kept }, book }: PartProps) {
+function Open({ model: { open, more, kept, shownWhen }, book }: PartProps) {
   return (
     <section>
       <h2>What we do not know yet</h2>
@@ -86,10 +86,7 @@ function Open({ model: { open, more, kept }, book }: PartProps) {
         </p>
       )}
       {kept ? null : (
-        <p>
-          When the old roof is off, the deck under it is measured again. The plan can change then, and you should hear
-          of it first.
-        </p>
+        <p>{shownWhen}, the roof is measured again. The plan can change then, and you should hear of it first.</p>
       )}
     </section>
   );

@@ -1,5 +1,6 @@
 import { firstSentence } from './owner/covering.ts';
 import { type KitchenRow, type Option, rowsOf } from './owner/kitchen-rows.ts';
+import { plannedStatements } from './owner/planned.ts';
 import { keepsOldRoof, type Situation, situationOf } from './owner/situation.ts';
 import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './owner/statement.ts';
 import { wishStatements } from './owner/wishes.ts';
@@ -26,6 +27,8 @@ export interface KitchenTable {
   /** Numbers of the layouts that the options build; null = none. */
   layouts: readonly (number | null)[];
   rows: readonly KitchenRow[];
+  /** What work the figures stand for. */
+  planned: readonly OwnerStatement[];
   /** What was asked for, and what the plan makes of it. */
   wishes: readonly OwnerStatement[];
   wood: readonly OwnerStatement[];
@@ -160,14 +163,16 @@ export function kitchenTable(assessment: Assessment): KitchenTable {
     options: options.map(({ title }) => title),
     layouts: options.map(({ layout }) => layout),
     rows: options.length === 0 ? [] : rowsOf(situation, take, choice !== 'wishes', options),
+    planned: choice === 'edge-or-boards' || choice === 'wishes' ? [] : plannedStatements(situation),
     wishes: wishStatements(situation),
     wood: woodStatements(situation),
   };
 }
 
 /** Every statement of the page, in its order. */
-export const kitchenStatements = ({ lead, wishes, rows, wood }: KitchenTable): OwnerStatement[] => [
+export const kitchenStatements = ({ lead, planned, wishes, rows, wood }: KitchenTable): OwnerStatement[] => [
   lead,
+  ...planned,
   ...wishes,
   ...rows.flatMap(({ cells }) => cells.filter((cell) => cell !== null)),
   ...wood,

@@ -4,6 +4,7 @@ import { dampStatements, heatStatements } from './owner/heat.ts';
 import { insulationStatements } from './owner/insulation.ts';
 import { numbersLead, type OwnerNumber, ownerNumbers } from './owner/numbers.ts';
 import { type OpenThing, openThings } from './owner/open.ts';
+import { groundShown, plannedStatements } from './owner/planned.ts';
 import { planStatements, scopeStatements } from './owner/plan.ts';
 import { isPlanned, keepsOldRoof, type Situation, situationOf } from './owner/situation.ts';
 import { type AnswerPlace, answerPlaces, type Because, type OwnerStatement, say, takerOf } from './owner/statement.ts';
@@ -60,6 +61,8 @@ export interface OwnerPageModel {
   more: OwnerStatement | null;
   /** Whether the old roof stays, mended or coated. */
   kept: boolean;
+  /** When the ground of the new roof is seen: "When the old roof is off". */
+  shownWhen: string;
   /** Whether the drawing of a new roof shows what is planned. */
   planned: boolean;
   /** What the second drawing shows, for the line under the two. */
@@ -106,7 +109,11 @@ export function ownerPage(assessment: Assessment): OwnerPageModel {
   const all: readonly OwnerSection[] = [
     { id: 'scope', title: 'What should be done', statements: scopeStatements(situation) },
     { id: 'wishes', title: 'What you asked for', statements: wishStatements(situation) },
-    { id: 'plan', title: planTitle(situation), statements: planStatements(situation) },
+    {
+      id: 'plan',
+      title: planTitle(situation),
+      statements: [...plannedStatements(situation), ...planStatements(situation)],
+    },
     { id: 'covering', title: 'Why this covering', statements: coveringStatements(situation) },
     { id: 'same-again', title: 'And not the old one again?', statements: sameAgainStatements(situation) },
     { id: 'heat', title: 'Heat and cold', statements: heatStatements(situation) },
@@ -128,6 +135,7 @@ export function ownerPage(assessment: Assessment): OwnerPageModel {
     open: things,
     more,
     kept: keepsOldRoof(situation.call),
+    shownWhen: groundShown(situation),
     planned: isPlanned(situation),
     drawn: drawnWords(situation),
   };

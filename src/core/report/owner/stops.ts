@@ -35,6 +35,16 @@ const words: readonly (readonly [RegExp, (values: StopValues) => OwnerStatement]
       say`If the ways out clog, water runs into the house at ${where}. The roof needs an overflow that lies lower than that.`,
   ],
   [
+    /^re-cover-barred$/,
+    () =>
+      say`The plan leaves the old roof in place, at least in part. That is ruled out by what was found: it has to come off.`,
+  ],
+  [
+    /^re-cover-not-known$/,
+    () =>
+      say`The plan leaves the old roof in place, at least in part. Nothing may be laid over it before somebody has looked inside it.`,
+  ],
+  [
     /^phasing$/,
     ({ value }) =>
       standingOn(
@@ -44,7 +54,7 @@ const words: readonly (readonly [RegExp, (values: StopValues) => OwnerStatement]
   ],
 ];
 
-/** Stops about water and load, which people must know before anything else; each thing is said once. */
+/** Stops about water, load and an old roof that may not stay, which people must know before anything else; each thing is said once. */
 export function stopStatements({ assessment }: Situation): OwnerStatement[] {
   const take = takerOf(assessment);
   const said = assessment.findings.flatMap(({ id, level }, i): OwnerStatement[] => {

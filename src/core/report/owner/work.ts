@@ -2,6 +2,7 @@ import { plainNumber } from '../../../units/print.ts';
 import { boardFeet, count, depthFigure } from '../page-figures.ts';
 import type { WoodRow } from '../types.ts';
 import { raisedRows } from './edges.ts';
+import { groundShown, laidOver } from './planned.ts';
 import { keepsOldRoof, type Situation } from './situation.ts';
 import {
   alsoSaying,
@@ -21,12 +22,13 @@ const SMALL_IN = 0.25;
 const unitOf = ({ shown }: Because, unit: WoodRow['unit']): string => (shown === '1' ? unit.replace(/s$/, '') : unit);
 
 /** Wood as a range, and what brings it on. */
-export function woodStatements({ assessment, call }: Situation): OwnerStatement[] {
+export function woodStatements(situation: Situation): OwnerStatement[] {
+  const { assessment } = situation;
   const wood = assessment.scope?.wood ?? null;
   if (wood === null)
     return [
       say`No bad wood was noted, so no amount is worked out.`,
-      ...(keepsOldRoof(call) ? [] : [say`When the old roof is off, the bare deck has the last word.`]),
+      ...(keepsOldRoof(situation.call) ? [] : [say`${groundShown(situation)}, what lies below has the last word.`]),
     ];
   const take = takerOf(assessment);
   const rows = wood.rows.map(({ what: name, unit, likely, oneInTen }, i) => {
@@ -163,7 +165,14 @@ export function workStatements(situation: Situation): OwnerStatement[] {
   const noise = caution(situation, take, 'noise');
   return [
     days,
-    ...(noise === null ? [] : [standingOn(say`It is loud, most of all while the old roof comes off.`, noise)]),
+    ...(noise === null
+      ? []
+      : [
+          standingOn(
+            laidOver(situation) ? say`It is loud.` : say`It is loud, most of all while the old roof comes off.`,
+            noise,
+          ),
+        ]),
     ...smell(situation, take),
     ...overTheRoom(situation, take),
     ...nights(situation, take),
