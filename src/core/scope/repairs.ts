@@ -39,7 +39,7 @@ function seams({ roof, section, edges }: Site): Figure[] {
   const perimeter = edges.reduce((sum, { lengthFt }) => sum + lengthFt, 0);
   return [
     figure('area', section.areaSqFt, 'sq ft'),
-
+    figure('rolls side by side', strips, '', assumed),
     figure('field seams', (strips - 1) * long, 'ft', assumed),
     figure('edge and flashing seams', perimeter, 'ft'),
   ];

@@ -16,9 +16,10 @@ const work = {
 } as const;
 
 /** What work the figures stand for, wherever it is not the work that what was found asks for, or leaves the old roof. */
-export function plannedStatements({ assessment, call }: Situation): OwnerStatement[] {
+export function plannedStatements({ assessment, call, plan }: Situation): OwnerStatement[] {
   const { planned } = assessment;
-  if (planned.note === null) return [];
+  // Without boards that are planned no figure of a new roof is told.
+  if (planned.note === null || plan !== 'taper') return [];
   const note = takerOf(assessment).quote('answer-scope', 'What the figures stand for', 'planned.note');
   const figures = work[planned.work].text;
   const kept = planned.work !== 'tear-off';
