@@ -2,13 +2,14 @@ import type { Cited } from './sources.ts';
 
 /**
  * What a finding bears on when it is decided what to do with the roof. `local`: can be put right where it is. `surface`:
- * the top is worn, nothing is said of what lies below. `bare`: the top is gone. `pond`: water stays. `inside`: water has been
+ * the top is worn, nothing is said of what lies below. `stain`: water stood here. `bare`: the top is gone. `pond`: water stays. `inside`: water has been
  * below the covering. `deck`: the deck itself gives. `edge-wood`: wood of the eave is rotten, which says nothing of the deck
  * behind it. `wet` and `dry`: the insulation was looked at. `none`: decides nothing.
  */
 export type FindingBearing =
   | 'local'
   | 'surface'
+  | 'stain'
   | 'bare'
   | 'pond'
   | 'inside'
@@ -52,7 +53,7 @@ export const findingKinds = [
   {
     kind: 'pond-stain',
     title: 'Ring of dirt where water stood',
-    bears: 'surface',
+    bears: 'stain',
     tells: 'Water has stood here, as far as the ring reaches.',
     tellsNot: 'How deep, how long, and whether anything below is wet.',
     also: ['pond stains', 'water mark', 'dirt ring'],

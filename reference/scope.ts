@@ -111,6 +111,31 @@ export const scopeRules = {
     at: 'R908.3.1',
     grade: 'found',
   },
+  'coat-worn': {
+    text: 'The surface is worn, and what lies under it is dry and drains: a coat shields it again.',
+    ...practice,
+    at: 'coating of worn roofs',
+  },
+  'coat-bare': {
+    text: 'Where the mat is bare a new piece of sheet goes on first.',
+    ...practice,
+    at: 'coating of worn roofs',
+  },
+  'worn-not-patched': {
+    text: 'Nothing is broken in one place, and a patch gives a worn surface no shield back.',
+    ...practice,
+    at: 'coating of worn roofs',
+  },
+  'worn-kept': {
+    text: 'The surface is worn, nothing is broken, and no coat can go on: it is kept up, and looked at each year.',
+    ...practice,
+    at: 'upkeep',
+  },
+  'leak-search': {
+    text: 'Water has come in, and no hole was noted: find where it gets in and mend that.',
+    ...practice,
+    at: 'search for leaks',
+  },
   'local-repair': {
     text: 'What was found can be put right where it is.',
     ...practice,

@@ -268,7 +268,7 @@ export function* assessInSteps(roof: Roof, ruleSet: RuleSet): Generator<SearchPr
       existing: old.report,
       chosen,
       layouts,
-      recommended: scope.report.recommended,
+      comesTo: scope.report.comesTo,
       instead: damp.instead ?? flat,
     }),
     ruleSet: {

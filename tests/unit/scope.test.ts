@@ -78,6 +78,7 @@ const wet = (sqFt: number | null, foundBy = 'scan') => ({
   areaSqFt: sqFt,
 });
 const bare = { kind: 'bare-reinforcement', at: [9, 9] };
+const worn = (sqFt: number) => ({ kind: 'granule-loss', at: [15, 12], areaSqFt: sqFt, severity: 'plain' });
 
 const deep = { foundBy: 'probe', severity: 'severe' };
 const probed = { kind: 'soft-deck', at: [9, 9], ...deep };
@@ -106,15 +107,25 @@ describe('each way by what is known', () => {
     ['just a quarter wet by a scan', { findings: [wet(180)] }, 'oboo', 'repair'],
     ['more than a quarter wet by a scan', { findings: [wet(181)] }, 'bbbo', 'tear-off'],
     ['wet in one core, nobody knows how far', { findings: [wet(null, 'core')] }, '?b??', null],
-    ['29 years and bare', { findings: [bare, dry], covering: { ageYears: 29 } }, 'oooo', 'repair'],
+    ['29 years and bare, dry', { findings: [bare, dry], covering: { ageYears: 29 } }, 'booo', 'coat'],
     ['30 years and bare, dry', { findings: [bare, dry], covering: { ageYears: 30 } }, 'bboo', 're-cover'],
     ['30 years and bare, moisture not known', { findings: [bare], covering: { ageYears: 30 } }, 'bb?o', null],
     [
       '60 years, nothing bare, dry',
       { findings: [{ kind: 'alligatoring' }, dry], covering: { ageYears: 60 } },
-      'oooo',
-      'repair',
+      'booo',
+      'coat',
     ],
+    ['worn over 300 sq ft, dry', { findings: [worn(300), dry] }, 'booo', 'coat'],
+    ['worn, dry, drains, and a split', { findings: [worn(300), split, dry] }, 'oooo', 'repair'],
+    ['worn over less than a tenth, dry', { findings: [worn(71), dry] }, 'oooo', 'repair'],
+    ['slightly worn, dry', { findings: [{ ...worn(300), severity: 'slight' }, dry] }, 'oooo', 'repair'],
+    ['a ring of dirt where water stood, dry', { findings: [{ kind: 'pond-stain' }, dry] }, 'oooo', 'repair'],
+    ['worn, dry, two layers', { findings: [worn(300), dry], covering: { layers: 2 } }, 'obbo', 'repair'],
+    ['worn gravel, dry', { findings: [worn(300), dry], covering: { kind: 'bur-gravel' } }, 'oboo', 'repair'],
+    ['worn, dry, on nobody knows what', { findings: [worn(300), dry], covering: { kind: 'other' } }, '??oo', null],
+    ['worn, dry, and water stays', { findings: [worn(300), dry], existing: ponds }, 'bbbo', 'tear-off'],
+    ['worn, wet by a tenth', { findings: [worn(300), wet(72)] }, 'oboo', 'repair'],
     ['soft deck', { findings: [{ kind: 'soft-deck', at: [9, 9] }, dry] }, '?b?o', null],
     ['soft deck, probed, and a leak beside it', { findings: [probed, leak] }, 'bbbo', 'tear-off'],
     [
@@ -160,6 +171,25 @@ describe('each way by what is known', () => {
   ])('%s', (_, invented, wanted, recommended) => {
     expect(short(invented)).toBe(wanted);
     expect(reportOf(invented).recommended).toBe(recommended);
+  });
+
+  it('the reason that carries the answer is the one that is told first', () => {
+    const first = (invented: Invented) => {
+      const { answer, ways, recommended, comesTo } = reportOf(invented);
+      const text = ways.find(({ id }) => id === recommended)!.reasons[0].text;
+      expect(answer).toContain(text);
+      return [comesTo, text];
+    };
+    const seen = { ...drains, seenDryAfter48h: true };
+    expect(first({ findings: [worn(300), dry], existing: seen })).toEqual(['coat', scopeRules['coat-worn'].text]);
+    expect(first({ findings: [dry], existing: seen })).toEqual(['upkeep', scopeRules.upkeep.text]);
+    expect(first({ findings: [split, dry], existing: seen })).toEqual(['repair', scopeRules['local-repair'].text]);
+    const [call, why] = first({ findings: [wet(72)], existing: seen });
+    expect([call, why]).toEqual(['repair', expect.stringMatching(/wet part is cut out.*10 % of the area/)]);
+    const stain = first({ findings: [leak, dry], existing: seen });
+    expect(stain).toEqual(['repair', scopeRules['leak-search'].text]);
+    const gravel = first({ findings: [worn(300), dry], covering: { kind: 'bur-gravel' }, existing: seen });
+    expect(gravel).toEqual(['upkeep', scopeRules['worn-kept'].text]);
   });
 
   it('a soft deck and a leak that are no ground yet say what is missing and ask for the wood to be opened', () => {

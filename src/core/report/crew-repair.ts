@@ -19,6 +19,12 @@ const coat: WorkStep = {
   ],
 };
 
+const upkeep: WorkStep = {
+  title: 'Upkeep',
+  hold: false,
+  lines: ['Nothing that was found asks for repairs. Clear every way out, and look it over in spring and in fall.'],
+};
+
 const last: WorkStep = {
   title: 'Run water',
   hold: true,
@@ -31,5 +37,6 @@ const last: WorkStep = {
  */
 export function repairOrder({ scope, planned }: Assessment): WorkStep[] | null {
   if (!planned.assumed || scope === undefined || (scope.recommended !== 'repair' && scope.recommended !== 'coat')) return null;
+  if (scope.comesTo === 'upkeep') return [upkeep];
   return [...scope.repairs.map(stepOf), ...(scope.recommended === 'coat' ? [coat] : []), last];
 }

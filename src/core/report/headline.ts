@@ -16,7 +16,8 @@ function today(existing: ExistingReport): string {
 }
 
 /** What else asks for a new roof where the old one drains as it is. */
-const asks: Readonly<Record<NonNullable<ScopeReport['recommended']> | 'open', string>> = {
+const asks: Readonly<Record<NonNullable<ScopeReport['comesTo']> | 'open', string>> = {
+  upkeep: 'Nothing that was found asks for work on it.',
   repair: 'What was found asks for repairs, not for a new roof.',
   coat: 'What was found allows a coating and asks for no new roof.',
   're-cover': 'What was found asks for a new roof, the water does not.',
@@ -29,7 +30,7 @@ export interface HeadlineInput {
   chosen: Layout | null;
   layouts: readonly Layout[];
   /** What to do with the old roof; null = not decided. */
-  recommended: ScopeReport['recommended'];
+  comesTo: ScopeReport['comesTo'];
   /** What is said in place of a taper, where it is used. */
   instead: Pick<FlatBoardsReport, 'used' | 'text'> | null;
 }
@@ -38,12 +39,12 @@ export interface HeadlineInput {
  * One answer in two sentences: what is wrong today, and what ends it. Of a roof that drains as it is: whether anything
  * else asks for a new one, and what that would be.
  */
-export function headlineOf({ existing, chosen, layouts, recommended, instead }: HeadlineInput): string {
+export function headlineOf({ existing, chosen, layouts, comesTo, instead }: HeadlineInput): string {
   // Where an edge alone holds the water, new boards come after it, if at all.
   if (existing.edgeFirst) return `${today(existing)} ${existing.edgeFirst}`;
   if (instead?.used) return `${today(existing)} ${instead.text}`;
   const drains = existing.verdict === 'meets-minimum';
-  const first = drains ? `${today(existing)} ${asks[recommended ?? 'open']}` : today(existing);
+  const first = drains ? `${today(existing)} ${asks[comesTo ?? 'open']}` : today(existing);
   if (chosen !== null) {
     const range = `${inches(chosen.leastThicknessIn)} to ${inches(chosen.greatestThicknessIn)}`;
     const valley =

@@ -1,7 +1,7 @@
 import { firstSentence } from './owner/covering.ts';
 import { type KitchenRow, type Option, rowsOf } from './owner/kitchen-rows.ts';
 import { plannedStatements } from './owner/planned.ts';
-import { keepsOldRoof, type Situation, situationOf } from './owner/situation.ts';
+import { type KeptCall, keepsOldRoof, type Situation, situationOf } from './owner/situation.ts';
 import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './owner/statement.ts';
 import { wishStatements } from './owner/wishes.ts';
 import { woodStatements } from './owner/work.ts';
@@ -11,7 +11,9 @@ import type { Assessment, Layout } from './types.ts';
 
 /** Which two are set side by side. */
 export type KitchenChoice =
+  | 'leave-or-new'
   | 'keep-or-new'
+  | 'coat-or-new'
   | 'edge-or-boards'
   | 'wishes'
   | 'two-layouts'
@@ -77,6 +79,22 @@ const kept = (title: string, does: OwnerStatement, why = say`The least work.`): 
   covering: null,
 });
 
+const keptOptions: Readonly<Record<KeptCall, { choice: KitchenChoice; title: string; does: string; why: string }>> = {
+  upkeep: {
+    choice: 'leave-or-new',
+    title: 'Leave it as it is',
+    does: 'Nothing is done but upkeep.',
+    why: 'Nothing is broken.',
+  },
+  repair: { choice: 'keep-or-new', title: 'Mend it', does: 'What is broken is mended.', why: 'The least work.' },
+  coat: {
+    choice: 'coat-or-new',
+    title: 'Coat it',
+    does: 'Seams are mended, then the old roof gets a new coat.',
+    why: 'It shields the worn surface again. No roof comes off.',
+  },
+};
+
 function layoutsSideBySide(situation: Situation, take: Taker, first: number): Option[] {
   const { layouts } = situation.assessment;
   const others = layouts.flatMap((other, i) =>
@@ -129,10 +147,10 @@ function optionsOf(situation: Situation, take: Taker): { choice: KitchenChoice; 
   }
   if (keepsOldRoof(call) && layout !== null) {
     const answer = take.quote('answer-scope', 'What to do with the old roof', 'scope.answer');
-    const does = call === 'repair' ? say`What is broken is mended.` : say`The old roof is mended and coated.`;
+    const { choice, title, does, why } = keptOptions[call];
     return {
-      choice: 'keep-or-new',
-      options: [kept(call === 'repair' ? 'Mend it' : 'Coat it', standingOn(does, answer)), ...fresh],
+      choice,
+      options: [kept(title, standingOn(say`${does}`, answer), say`${why}`), ...fresh],
     };
   }
   if (layout === null && plan !== 'flat-boards') return { choice: 'nothing-fits', options: [] };
@@ -144,7 +162,9 @@ function optionsOf(situation: Situation, take: Taker): { choice: KitchenChoice; 
 }
 
 const leads: Readonly<Record<KitchenChoice, string>> = {
+  'leave-or-new': 'Nothing that was found asks for work. A new roof is set beside that to compare.',
   'keep-or-new': 'The choice is between mending what is there and a new roof.',
+  'coat-or-new': 'The choice is between a new coat on what is there and a new roof.',
   'edge-or-boards': 'The choice is between the edge alone and a new roof on sloped boards.',
   wishes: 'What was asked for cannot all be kept. The choice is what to give up.',
   'two-layouts': 'Both ways drain by our figures. They differ in what is seen and in what it takes.',

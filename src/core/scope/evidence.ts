@@ -1,13 +1,14 @@
+import { wornShareLimit } from '../../../reference/coating-base.ts';
+import type { FindingBearing } from '../../../reference/findings.ts';
 import { type MembraneLife, membraneLife } from '../../../reference/membranes/life-and-cost.ts';
 import { bituminousService, wetShareLimit } from '../../../reference/scope.ts';
-import { intersect, unite } from '../geometry/boolean.ts';
-import { signedAreaSqFt } from '../geometry/vector.ts';
 import { bituminous } from '../membrane/options.ts';
 import type { ExistingReport, Layout } from '../report/types.ts';
-import type { CoveringKind, InspectionFinding, Ring, Roof } from '../roof.ts';
+import type { CoveringKind, InspectionFinding, Roof } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
 import { anyBears, bears, deckSoft, wetFound } from './bearing.ts';
+import { shareOf } from './extent.ts';
 import { type RotAndLeak, rotAndLeakOf } from './rot.ts';
 
 export interface ScopeInput {
@@ -42,7 +43,11 @@ export interface ScopeEvidence {
   edgeWood: boolean;
   rotAndLeak: RotAndLeak;
   local: readonly InspectionFinding[];
+  /** Signs of wear, or of water that stood: nobody can say from above whether it is wet below. */
   surface: boolean;
+  /** The surface is worn as a whole. */
+  worn: boolean;
+  covering: CoveringKind | null;
   inside: boolean;
 }
 
@@ -64,26 +69,21 @@ const likeIt: Readonly<Record<CoveringKind, MembraneLife['membrane'] | null>> = 
   other: null,
 };
 
-const areaSqFt = (rings: readonly Ring[], section: Ring): number =>
-  unite(rings)
-    .flatMap(({ outer, holes }) => [
-      ...intersect([outer], [section]),
-      ...holes.flatMap((hole) => intersect([hole], [section])),
-    ])
-    .reduce((sum, { outer, holes }) => sum + [outer, ...holes].reduce((all, ring) => all + signedAreaSqFt(ring), 0), 0);
-
 /** Share of the section that was found wet; null where a wet place has no extent, or no scan says where it ends. */
-function wetShareOf({ findings, outline }: Roof): number | null {
-  const wet = findings.filter(({ kind }) => bears(kind) === 'wet');
-  if (wet.length === 0) return wetFound(findings) === false ? 0 : null;
-  if (!wet.some(({ foundBy }) => foundBy === 'scan')) return null;
-  if (wet.some(({ outline: ring, areaSqFt: stated }) => ring === null && stated === null)) return null;
-  const drawn = areaSqFt(
-    wet.flatMap(({ outline: ring }) => (ring === null ? [] : [ring])),
-    outline,
-  );
-  const stated = wet.reduce((sum, { outline: ring, areaSqFt: own }) => sum + (ring === null ? (own ?? 0) : 0), 0);
-  return Math.min(1, (drawn + stated) / Math.abs(signedAreaSqFt(outline)));
+function wetShareOf(roof: Roof): number | null {
+  const wet = roof.findings.filter(({ kind }) => bears(kind) === 'wet');
+  if (wet.length === 0) return wetFound(roof.findings) === false ? 0 : null;
+  return wet.some(({ foundBy }) => foundBy === 'scan') ? shareOf(wet, roof) : null;
+}
+
+const wears: ReadonlySet<FindingBearing> = new Set(['surface', 'bare']);
+
+/** Worn as a whole: more than slightly, and over more than a place. Whoever says no extent speaks of the surface. */
+function wornOf(roof: Roof): boolean {
+  const worn = roof.findings.filter(({ kind, severity }) => wears.has(bears(kind)) && severity !== 'slight');
+  if (worn.length === 0) return false;
+  const share = shareOf(worn, roof);
+  return share === null || share >= wornShareLimit.share;
 }
 
 /**
@@ -135,7 +135,9 @@ export function evidenceOf({
     edgeWood: anyBears(findings, 'edge-wood'),
     rotAndLeak: rotAndLeakOf(findings, site.roof.outline),
     local: findings.filter(({ kind: found }) => bears(found) === 'local'),
-    surface: anyBears(findings, 'surface') || anyBears(findings, 'bare'),
+    surface: anyBears(findings, 'surface') || anyBears(findings, 'bare') || anyBears(findings, 'stain'),
+    worn: wornOf(site.roof),
+    covering: kind,
     inside,
   };
 }

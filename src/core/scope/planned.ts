@@ -10,7 +10,9 @@ const figuresOf: Readonly<Record<PlannedWork, string>> = {
   're-cover': 'Heights, boards, materials and steps here are those of a new roof over the old one',
 };
 
-const lessThan: Readonly<Record<'repair' | 'coat' | 're-cover', string>> = {
+const lessThan: Readonly<Record<'upkeep' | 'repair' | 'coat' | 're-cover', string>> = {
+  upkeep:
+    'what was found asks for no work but upkeep. They tell what a new roof would be; nothing of it is ordered for that.',
   repair:
     'what was found asks for repairs alone. They tell what a new roof would be; nothing of it is ordered for a repair.',
   coat: 'what was found allows a coating. They tell what a new roof would be; nothing of it is ordered for a coating.',
@@ -22,7 +24,7 @@ const lessThan: Readonly<Record<'repair' | 'coat' | 're-cover', string>> = {
 function noteOf(
   work: PlannedWork,
   onDeck: boolean,
-  { recommended }: ScopeReport,
+  { recommended, comesTo }: ScopeReport,
   own: ScopeWay | undefined,
 ): string | null {
   const figures = figuresOf[work];
@@ -30,11 +32,11 @@ function noteOf(
     return `${figures}. What was found rules that out: ${own.reasons[0].text}`;
   // Heights that were read on the deck say that the old roof is off already.
   if (recommended === null && onDeck) return null;
-  if (recommended === null)
+  if (recommended === null || comesTo === null)
     return `${figures}. Whether it comes to that is not decided: see what to do with the old roof.`;
   if (recommended === own?.id) return work === 'tear-off' ? null : `${figures}.`;
-  if (recommended === 'tear-off') return `${figures}; what was found asks for a tear-off to the deck.`;
-  return `${figures}; ${lessThan[recommended]}`;
+  if (comesTo === 'tear-off') return `${figures}; what was found asks for a tear-off to the deck.`;
+  return `${figures}; ${lessThan[comesTo]}`;
 }
 
 /** What stops a plan that leaves the old roof: something forbids it, or nobody knows yet. */

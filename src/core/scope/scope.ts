@@ -5,8 +5,9 @@ import type { Budget, Finding, ScopeReport, ScopeWay } from '../report/types.ts'
 import { listed } from '../report/words.ts';
 import { openedBy, woodAllowance } from '../takeoff/wood-allowance.ts';
 import { evidenceOf, type ScopeInput } from './evidence.ts';
+import { recoverWay } from './recover-way.ts';
 import { repairsOf } from './repairs.ts';
-import { coatWay, recoverWay, repairWay, tearOffWay } from './ways.ts';
+import { coatWay, hasToMend, repairWay, tearOffWay } from './ways.ts';
 
 const tests: readonly ScopeTestRow[] = scopeTests;
 
@@ -18,7 +19,10 @@ function recommendedOf(ways: readonly ScopeWay[]): ScopeWay['id'] | null {
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-const verbs: Readonly<Record<ScopeWay['id'], string>> = {
+type ComesTo = NonNullable<ScopeReport['comesTo']>;
+
+const verbs: Readonly<Record<ComesTo, string>> = {
+  upkeep: 'Keep it as it is.',
   repair: 'Repair it where it is.',
   coat: 'It may be coated.',
   're-cover': 'A new roof may go over the old one.',
@@ -37,15 +41,15 @@ function askedWords(settle: readonly string[]): string {
 
 function answerOf(
   ways: readonly ScopeWay[],
-  recommended: ScopeWay['id'] | null,
+  { recommended, comesTo }: Pick<ScopeReport, 'recommended' | 'comesTo'>,
   repairs: ScopeReport['repairs'],
 ): string {
   const barred = ways.filter(({ standing }) => standing === 'barred');
-  if (recommended !== null) {
+  if (comesTo !== null) {
     const way = ways.find(({ id }) => id === recommended);
     const told = repairs.filter(({ oftenWrong }) => oftenWrong);
     const cure = recommended === 'repair' ? told.map(({ title, lines }) => `${title}: ${lower(lines[0])}`) : [];
-    return [verbs[recommended], way?.reasons[0]?.text ?? '', ...cure].filter((part) => part !== '').join(' ');
+    return [verbs[comesTo], way?.reasons[0]?.text ?? '', ...cure].filter((part) => part !== '').join(' ');
   }
   const first = ways.find(({ standing }) => standing === 'not-known');
   const out = barred.length === 0 ? '' : ` Ruled out already: ${listed(barred.map(({ title }) => lower(title)))}.`;
@@ -111,13 +115,16 @@ export function scopeOf(input: ScopeInput & { budgets: readonly Budget[] }): {
     buildUpIn: site.given.removedIn,
     covering: site.roof.covering.kind,
   });
-  const ways = [repairWay(evidence), coatWay(evidence), recover, tearOffWay(evidence, recover)];
+  const coat = coatWay(evidence);
+  const ways = [repairWay(evidence, coat), coat, recover, tearOffWay(evidence, recover)];
   const recommended = recommendedOf(ways);
+  const comesTo = recommended === 'repair' && !hasToMend(evidence) ? 'upkeep' : recommended;
   const settle = new Set(recommended === null ? ways.flatMap((way) => way.settle) : []);
   const repairs = repairsOf(site);
   const report: ScopeReport = {
-    answer: answerOf(ways, recommended, repairs),
+    answer: answerOf(ways, { recommended, comesTo }, repairs),
     recommended,
+    comesTo,
     ways,
     tests: tests
       .filter(({ test }) => settle.has(test))

@@ -1,6 +1,5 @@
 import { inches } from '../../../units/print.ts';
-import type { ScopeReport } from '../types.ts';
-import { keepsOldRoof, type Situation, waterStands } from './situation.ts';
+import { keepsOldRoof, type Situation } from './situation.ts';
 import { noun, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
 import { fallWords } from './today.ts';
 
@@ -110,64 +109,4 @@ export function planStatements(situation: Situation): OwnerStatement[] {
     default:
       return tapered(situation, take);
   }
-}
-
-const callWords: Readonly<Record<NonNullable<ScopeReport['recommended']>, string>> = {
-  repair: 'Mend it where it is broken. What was found does not call for a new roof.',
-  coat: 'It can be coated. What was found does not call for a new roof.',
-  're-cover': 'A new roof can go over the old one.',
-  'tear-off': 'Tear the old roof off, down to the deck.',
-};
-
-/** What settles it, as an owner would say it. */
-const testWords: Readonly<Record<string, string>> = {
-  inspection: 'Have somebody note what is wrong, with photos.',
-  'look-after-rain': 'Look from a window two days after a rain.',
-  'count-layers': 'Have it counted how many old roofs lie there.',
-  cores: 'Have a few small holes cut, to see whether it is wet inside.',
-  scan: 'Or have the roof scanned for damp.',
-  'open-wood': 'Have the soft place opened, until all is sound there.',
-};
-
-const outWords: Readonly<Record<NonNullable<ScopeReport['recommended']>, string>> = {
-  repair: 'A patch here and there is ruled out',
-  coat: 'A coating is ruled out',
-  're-cover': 'A new roof over the old one is ruled out',
-  'tear-off': 'A tear-off is ruled out',
-};
-
-/** What to do with the old roof, and why. */
-export function scopeStatements(situation: Situation): OwnerStatement[] {
-  const { assessment, today } = situation;
-  const { scope } = assessment;
-  const take = takerOf(assessment);
-  if (scope === undefined) return [say`What to do with the old roof has not been worked out.`];
-  const answer = take.quote('answer-scope', 'What to do with the old roof', 'scope.answer');
-  const { recommended, ways, tests } = scope;
-  const why = (i: number, k = 0) => take.quote('answer-scope', ways[i].title, `scope.ways.${i}.reasons.${k}.text`);
-  const chosen = ways.findIndex(({ id }) => id === recommended);
-  const said = new Set(recommended === null ? [] : [ways[chosen].reasons[0]?.text]);
-  const barred = ways.flatMap(({ standing, id, reasons }, i) => {
-    if (standing !== 'barred') return [];
-    const known = said.has(reasons[0].text);
-    said.add(reasons[0].text);
-    return [known ? standingOn(say`${outWords[id]} too.`, why(i)) : say`${outWords[id]}. ${why(i)}`];
-  });
-  const how = tests
-    .slice(0, 3)
-    .map(({ id, what }, i) =>
-      standingOn(say`${testWords[id] ?? what}`, take.quote('answer-scope', 'What settles it', `scope.tests.${i}.what`)),
-    );
-  if (recommended === null)
-    return [
-      standingOn(say`It is not settled yet whether to mend this roof or replace it. First do this:`, answer),
-      ...how,
-      ...(waterStands(today) ? [say`Wait with a price for the whole job until then.`] : []),
-      ...barred,
-    ];
-  return [
-    standingOn(say`${callWords[recommended]}`, answer),
-    ...(ways[chosen].reasons.length === 0 ? [] : [say`${why(chosen)}`]),
-    ...barred,
-  ];
 }

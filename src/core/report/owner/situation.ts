@@ -1,4 +1,4 @@
-import type { Assessment, Layout, ScopeWay } from '../types.ts';
+import type { Assessment, Layout, ScopeReport } from '../types.ts';
 
 /** What the roof does with rain today, as far as it is known. */
 export type Today =
@@ -37,13 +37,15 @@ export function planOf({ existing, flatBoards, moisture }: Assessment, layout: L
 }
 
 /** What to do with the old roof; `open` = not settled, `unsaid` = nothing was worked out. */
-export type Call = ScopeWay['id'] | 'open' | 'unsaid';
+export type Call = NonNullable<ScopeReport['comesTo']> | 'open' | 'unsaid';
 
 export const callOf = ({ scope }: Pick<Assessment, 'scope'>): Call =>
-  scope === undefined ? 'unsaid' : (scope.recommended ?? 'open');
+  scope === undefined ? 'unsaid' : (scope.comesTo ?? 'open');
 
 /** Whether a new roof is what is asked for; where not, the words say what one would be. */
-export const keepsOldRoof = (call: Call): boolean => call === 'repair' || call === 'coat';
+export type KeptCall = Extract<Call, 'upkeep' | 'repair' | 'coat'>;
+
+export const keepsOldRoof = (call: Call): call is KeptCall => call === 'upkeep' || call === 'repair' || call === 'coat';
 
 /** Whether the drawn new roof is what is planned, and not only what one would be. */
 export const isPlanned = ({ plan, call }: Pick<Situation, 'plan' | 'call'>): boolean =>

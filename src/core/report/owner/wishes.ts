@@ -9,6 +9,7 @@ const AGAINST_BOARDS: ReadonlySet<StatedConstraint['id']> = new Set(['keep-cover
 /** What a plan without new boards does, where it lays none. */
 function keptBy({ call, plan }: Situation): string | null {
   if (plan === 'edge-first') return 'Work on the edge alone keeps to that. The new roof that is drawn here would not.';
+  if (call === 'upkeep') return 'Leaving it as it is keeps to that. The new roof that is drawn here would not.';
   if (call === 'repair') return 'Mending keeps to that. The new roof that is drawn here would not.';
   return call === 'coat' ? 'A coating keeps to that. The new roof that is drawn here would not.' : null;
 }
