@@ -272,7 +272,7 @@ function rulesOf(more: Parameters<typeof roofFile>[0]) {
   const rules = report.energyRules;
   const result = (id: string): string | undefined =>
     [...rules.rows, ...rules.coolRoof].find((one) => one.id === id)?.result;
-  return { rules, result, assumed: assumed.map(({ path }) => path) };
+  return { rules, result, damp: report.moisture.verdict, assumed: assumed.map(({ path }) => path) };
 }
 
 describe('rules of a job', () => {
@@ -395,6 +395,65 @@ describe('rules of a job', () => {
     const steel = rulesOf({ ...job, deck: { kind: 'steel' }, insulation: { flatIn: 4, flatRPerIn: 5.7, ...foam(3) } });
     expect(steel.result('residential-u')).toBe('not-known');
     expect(steel.rules.answer).toContain('metal carries heat past it');
+  });
+
+  it('a home whose old roof stays is let off, as a shop is, and one that is torn off is not', () => {
+    const home = { place: { city: 'Minneapolis', state: 'MN' }, ruleSet: { building: 'irc-2021' } };
+    const { rules, result } = rulesOf({ ...home, removedIn: 0 });
+    for (const id of ['residential-ceiling', 'residential-u', 'small-ceiling'])
+      expect(result(id), id).toBe('not-applicable');
+    const ceiling = rules.rows.find(({ id }) => id === 'residential-ceiling');
+    expect(ceiling).toMatchObject({
+      note: 'the old roof stays: a recover is let off',
+      clause: expect.stringContaining('R503'),
+    });
+    expect([rules.relief, rules.answer]).toEqual([[], expect.not.stringContaining('Short of')]);
+    expect(rulesOf({ ...home, removedIn: 1 }).result('residential-ceiling')).toBe('fail');
+    expect(rulesOf(home).result('residential-ceiling')).toBe('fail');
+  });
+
+  const joists = { kind: 'plywood', joists: { depthIn: 11.25, spacingIn: 16 } };
+  const batts = (vented: string, flatIn: number, r: number) => ({
+    place: { city: 'Chicago', state: 'IL' },
+    ruleSet: { building: 'irc-2018' },
+    building: { below: 'living-ceiling' },
+    deck: joists,
+    insulation: { flatIn, flatRPerIn: 5.2, below: { kind: 'batts', r, vented } },
+  });
+
+  it('board above an air space that outside air passes through counts nothing; where that is not known the pass says so', () => {
+    const vented = rulesOf(batts('yes', 3, 38));
+    expect(vented.result('residential-ceiling')).toBe('fail');
+    expect(vented.result('residential-u')).toBe('fail');
+    const row = vented.rules.rows.find(({ id }) => id === 'residential-ceiling');
+    expect(row?.found).toBe('R-38 (R-15.6 above the deck not counted)');
+    expect(row?.note).toContain('until the vents are closed');
+    const unsaid = rulesOf(batts('unknown', 8, 11)).rules.rows.find(({ id }) => id === 'residential-ceiling');
+    expect([unsaid?.result, unsaid?.note]).toEqual(['pass', expect.stringContaining('that is not known')]);
+    const closed = rulesOf(batts('no', 8, 11)).rules.rows.find(({ id }) => id === 'residential-ceiling');
+    expect([closed?.result, closed?.note]).toEqual(['pass', expect.not.stringContaining('outside air')]);
+    // Under foam that touches the deck there is no air space, whatever the vents.
+    const foam = {
+      ...batts('yes', 3, 36),
+      insulation: { flatIn: 3, below: { kind: 'closed-cell', r: 36, vented: 'yes' } },
+    };
+    expect(rulesOf(foam).result('residential-ceiling')).toBe('pass');
+  });
+
+  it('a pass that rests on batts which the damp part stops says so, in its row and in the answer', () => {
+    const wet = rulesOf(batts('no', 3, 38));
+    expect(wet.damp).toBe('at-risk');
+    const row = wet.rules.rows.find(({ id }) => id === 'residential-ceiling');
+    expect([row?.result, row?.note]).toEqual([
+      'pass',
+      expect.stringMatching(/R-38 of batts.*at risk of damp.*R-15\.6 is left/),
+    ]);
+    expect(wet.rules.answer).toMatch(/R-38 of batts below the deck.*at risk of damp/);
+    const dry = rulesOf(batts('no', 8, 11));
+    expect([dry.damp, dry.result('residential-ceiling')]).toEqual(['safe', 'pass']);
+    expect(wet.rules.answer).toContain(wet.rules.dampStop);
+    expect(dry.rules.dampStop).toBeNull();
+    expect(dry.rules.answer).not.toContain('damp');
   });
 
   it('a shop in Los Angeles: what California asks of its insulation is not held, and it is not said to be met', () => {

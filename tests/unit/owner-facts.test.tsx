@@ -167,6 +167,21 @@ describe('damp', () => {
   });
 });
 
+describe('energy rules that are met by what may get damp', () => {
+  it('are not said to be met without a word of the damp', () => {
+    const roof = smallRoof({
+      place: { city: 'Minneapolis, MN' },
+      ruleSet: { building: 'irc-2018' },
+      building: { below: 'living-ceiling' },
+      insulation: { below: { kind: 'batts', r: 49, vented: 'no' } },
+    });
+    expect([roof.moisture!.verdict, roof.energyRules!.answer.slice(0, 5)]).toEqual(['at-risk', 'Every']);
+    expect(cells(roof, 'energy')[0]!.text).toContain('may get damp');
+    expect(said(roof, 'insulation').join('\n')).toContain('may get damp here');
+    expect(said(roof, 'insulation').join('\n')).not.toContain('meets every energy rule');
+  });
+});
+
 describe('a load on the roof of today and on the new one', () => {
   it('is told of each by its name', () => {
     const { stops } = ownerPage(given.get('twenty-drains')!);

@@ -113,6 +113,15 @@ const variations: readonly (readonly [name: string, parts: Parts])[] = [
       insulation: { below: { kind: 'batts', thicknessIn: 9 } },
     },
   ],
+  [
+    'full of damp batts',
+    {
+      place: { city: 'Minneapolis, MN' },
+      ruleSet: { building: 'irc-2018' },
+      building: { below: 'living-ceiling' },
+      insulation: { below: { kind: 'batts', r: 49, vented: 'no' } },
+    },
+  ],
   ['rotten eave', found({ kind: 'rotten-eave', side: 0, fromFt: 2, toFt: 8, severity: 'severe' })],
 ];
 

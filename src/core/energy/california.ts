@@ -26,8 +26,8 @@ export function californiaDraft(facts: Facts): Draft {
           ? `not in California zone ${zone}`
           : `Not where ${rValue(californiaAboveDeck.exceptR)} of continuous insulation is there already; from half of the roof or ${area(californiaTrigger.residentialSqFt)} on.`),
     asked: rValue(californiaAboveDeck.r),
-    found: rValue(facts.aboveR),
-    passes: facts.aboveR >= californiaAboveDeck.r - HIGHER,
+    found: rValue(facts.laidR),
+    passes: facts.laidR >= californiaAboveDeck.r - HIGHER,
     settledBy: CALIFORNIA_ZONE,
   };
 }
@@ -50,7 +50,7 @@ export function californiaNotHeldDraft(facts: Facts): Draft {
       barred ??
       `California asks for insulation in a nonresidential re-roof as well, from half of the roof or ${area(californiaTrigger.nonresidentialSqFt)} on. The rule is not held here, so this roof is not judged by it.`,
     asked: 'not held here',
-    found: rValue(facts.aboveR),
+    found: rValue(facts.laidR),
     passes: null,
     settledBy:
       'what California’s energy code asks of a nonresidential re-roof: the building office or an energy consultant says it',

@@ -4,6 +4,7 @@ import { rValue } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { EnergyTarget } from '../layout/energy-target.ts';
 import type { EnergyRuleRow, Layout, MoistureReport, RuleResult } from '../report/types.ts';
+import type { Answer } from '../roof.ts';
 import { isAmerican, isCommercial, type RuleSet } from '../rule-set.ts';
 import { plannedWork } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
@@ -19,6 +20,7 @@ export interface EnergyRulesInput {
   energy: EnergyTarget;
   above: MoistureReport['above'];
   below: MoistureReport['below'];
+  damp: MoistureReport['verdict'];
 }
 
 export interface Facts extends EnergyRulesInput {
@@ -29,7 +31,11 @@ export interface Facts extends EnergyRulesInput {
   areaSqFt: number;
   /** R of the whole roof without films, effective above the deck and below it; what is not known below counts nothing. */
   totalR: number;
+  /** R above the deck as far as it counts, and as it is laid. */
   aboveR: number;
+  laidR: number;
+  /** Outside air passes between the deck and what lies below it: what is laid above the deck then counts nothing. */
+  outsideAir: Answer;
   /** What lies below the deck is not known: more may be there. */
   belowUnknown: boolean;
   /** Joists beside the insulation below the deck; null = nothing is known to lie there. */
@@ -38,11 +44,19 @@ export interface Facts extends EnergyRulesInput {
   recover: boolean;
 }
 
+/** Over foam that touches the deck, and under a deck that is seen from below, no air can pass. */
+function outsideAirOf({ roof, given }: Site, { kind }: MoistureReport['below']): Answer {
+  if (given.below !== 'living-ceiling' || (kind !== 'batts' && kind !== null)) return 'no';
+  return roof.insulation.below?.vented ?? 'unknown';
+}
+
 export function factsOf(input: EnergyRulesInput): Facts {
   const { site, ruleSet, layout, above, below } = input;
   const { building } = ruleSet;
   const commercial = isCommercial(building.id);
-  const aboveR = site.roof.insulation.flatIn === null ? (layout?.effectiveR ?? 0) : above.labelR;
+  const laidR = site.roof.insulation.flatIn === null ? (layout?.effectiveR ?? 0) : above.labelR;
+  const outsideAir = outsideAirOf(site, below);
+  const aboveR = outsideAir === 'yes' ? 0 : laidR;
   return {
     ...input,
     commercial,
@@ -51,6 +65,8 @@ export function factsOf(input: EnergyRulesInput): Facts {
     heated: site.given.below.startsWith('living'),
     areaSqFt: site.section.areaSqFt,
     aboveR,
+    laidR,
+    outsideAir,
     totalR: aboveR + (below.r ?? 0),
     belowUnknown: below.r === null,
     framing: framingOf(site, below),
@@ -108,9 +124,18 @@ export function bars(facts: Facts, commercial: boolean): string | null {
   return null;
 }
 
-/** What is there, and that more may lie below. */
-export const foundWords = (figure: string, { belowUnknown }: Facts): string =>
-  belowUnknown ? `${figure} above the deck; below it not known` : figure;
+/** A rule that binds, or the words that let this job off it. @param row where the relief is written */
+export const unlessLetOff = (draft: Draft, off: string | null, row: Cited): Draft =>
+  draft.binds !== true || off === null ? draft : { ...draft, row, binds: false, why: off };
+
+export const RECOVER = 'the old roof stays: a recover is let off';
+
+/** What is there, that more may lie below, and what is laid above and does not count. */
+export function foundWords(figure: string, { belowUnknown, outsideAir, laidR }: Facts): string {
+  const idle = outsideAir === 'yes' && laidR > 0 ? ` (${rValue(laidR)} above the deck not counted)` : '';
+  if (!belowUnknown) return `${figure}${idle}`;
+  return idle === '' ? `${figure} above the deck; below it not known` : `below the deck not known${idle}`;
+}
 
 /** Not short before it is known what lies below. */
 export const unlessBelow = (passes: boolean, { belowUnknown }: Facts): boolean | null =>

@@ -1,4 +1,12 @@
-import { ashrae901R, ceilingU, joistFraming, leastAtLowPoint, smallCeiling } from '../../../reference/energy.ts';
+import {
+  ashrae901R,
+  ceilingU,
+  joistFraming,
+  leastAtLowPoint,
+  replacementRule,
+  residentialRelief,
+  smallCeiling,
+} from '../../../reference/energy.ts';
 import { area, inches, plainNumber, rValue } from '../../units/print.ts';
 import { rowForZone, tableFor } from '../layout/energy-target.ts';
 import {
@@ -10,7 +18,9 @@ import {
   type Facts,
   foundWords,
   HIGHER,
+  RECOVER,
   unlessBelow,
+  unlessLetOff,
   ZONE,
 } from './draft.ts';
 import { roofU } from './framing.ts';
@@ -52,13 +62,10 @@ function uDraft(facts: Facts, ceiling: Draft, r: number | null): Draft {
 export function residentialDrafts(facts: Facts): Draft[] {
   const table = tableFor(facts.ruleSet, false);
   const row = rowForZone(table, facts.climateZone);
-  const [fallback] = table.rows;
-  const ceiling = byZone(
-    facts,
-    { id: 'residential-ceiling', title: `R of the ceiling (${table.title})` },
-    row,
-    fallback,
-    false,
+  const ceiling = unlessLetOff(
+    byZone(facts, { id: 'residential-ceiling', title: `R of the ceiling (${table.title})` }, row, table.rows[0], false),
+    facts.recover ? RECOVER : null,
+    residentialRelief,
   );
   const small = row !== null && row.value > smallCeiling.r;
   const isSmall = facts.areaSqFt <= smallCeiling.areaSqFt;
@@ -88,13 +95,11 @@ export function commercialDrafts(facts: Facts): Draft[] {
   const table = tableFor(facts.ruleSet, true);
   const row = rowForZone(table, facts.climateZone);
   const under = (facts.below.r ?? 0) > 0;
+  const off = facts.recover ? RECOVER : under ? 'insulation lies below the deck: a replacement need not meet it' : null;
   const excused = (draft: Draft): Draft => {
-    if (draft.binds !== true) return draft;
-    if (facts.recover) return { ...draft, binds: false, why: 'the old roof stays: a recover is let off' };
-    if (under) return { ...draft, binds: false, why: 'insulation lies below the deck: a replacement need not meet it' };
-    if (facts.belowUnknown && draft.passes === null)
-      return { ...draft, why: 'Insulation below the deck, if there is any, lets a replacement off: it is not known.' };
-    return draft;
+    const open = facts.belowUnknown && draft.binds === true && draft.passes === null;
+    const why = 'Insulation below the deck, if there is any, lets a replacement off: it is not known.';
+    return unlessLetOff(open ? { ...draft, why } : draft, off, replacementRule);
   };
   const row901 = rowForZone(ashrae901R, facts.climateZone);
   const barred = bars(facts, true);

@@ -5,6 +5,7 @@ import type { EnergyTarget } from '../layout/energy-target.ts';
 import type { Assumption, CoolRoofRow, EnergyRuleRow, EnergyRulesReport } from '../report/types.ts';
 import { californiaDraft, californiaNotHeldDraft } from './california.ts';
 import { coolRoofApplies, coolRoofJob, coolRoofRules, coveringsUnder } from './cool-roof.ts';
+import { dampNoted } from './damp-note.ts';
 import { CALIFORNIA_ZONE, type EnergyRulesInput, type Facts, factsOf, rowOf, ZONE } from './draft.ts';
 import { spacingAssumed } from './framing.ts';
 import { commercialDrafts, residentialDrafts } from './model-code.ts';
@@ -137,16 +138,18 @@ function targetNote({ r, own, code }: EnergyTarget): string | null {
  */
 export function energyRulesReport(input: EnergyRulesInput): { report: EnergyRulesReport; assumed: Assumption[] } {
   const facts = factsOf(input);
-  const rows = [
-    ...residentialDrafts(facts),
-    ...commercialDrafts(facts),
-    californiaDraft(facts),
-    californiaNotHeldDraft(facts),
-  ].map(rowOf);
+  const { drafts, stopped } = dampNoted(facts, (seen) => [
+    ...residentialDrafts(seen),
+    ...commercialDrafts(seen),
+    californiaDraft(seen),
+    californiaNotHeldDraft(seen),
+  ]);
+  const rows = drafts.map(rowOf);
   const { coolRoof, coverings } = coolRows(facts);
   const all = [...rows, ...coolRoof];
   const report: EnergyRulesReport = {
-    answer: answerOf(all),
+    answer: [answerOf(all), ...(stopped === null ? [] : [stopped])].join(' '),
+    dampStop: stopped,
     targetNote: targetNote(input.energy),
     climateZone: input.climateZone,
     rows,

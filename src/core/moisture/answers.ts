@@ -44,6 +44,7 @@ export function dampAnswers(input: DampInput): DampAnswers {
     energy: input.energy,
     above,
     below,
+    damp: moisture.verdict,
   });
   const { adjoining } = site.roof;
   const vents =

@@ -48,7 +48,8 @@ export function energyCell({ assessment }: Situation, take: Taker): OwnerStateme
     );
   const binding = [...rules.rows, ...rules.coolRoof].filter(({ result }) => result !== 'not-applicable');
   if (binding.length === 0) return standingOn(say`no rule that we hold binds it`, because);
-  return standingOn(rules.answer.startsWith('Every') ? say`met` : say`not known yet`, because);
+  if (!rules.answer.startsWith('Every')) return standingOn(say`not known yet`, because);
+  return standingOn(rules.dampStop === null ? say`met` : say`met only with what may get damp below the deck`, because);
 }
 
 const unmetWords = ({ id, asked, found }: Unmet): OwnerStatement => {
@@ -70,6 +71,13 @@ function ruleStatements(situation: Situation, take: Taker): OwnerStatement[] {
       ...unmet.map((each) => standingOn(unmetWords(each), answer)),
       standingOn(
         say`The building office can let a roof job off, or may want more boards. Ask it before you sign.`,
+        answer,
+      ),
+    ];
+  if (rules.answer.startsWith('Every') && rules.dampStop !== null)
+    return [
+      standingOn(
+        say`It meets the energy rules only with the insulation below the deck, and that may get damp here. Settle the damp first.`,
         answer,
       ),
     ];

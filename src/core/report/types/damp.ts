@@ -176,6 +176,8 @@ export interface CoolRoofRow extends EnergyRuleRow {
 /** What the energy rules ask of this roof, one row for each rule, and every covering against the cool-roof rules. */
 export interface EnergyRulesReport {
   answer: string;
+  /** Insulation that a rule passes by and that the answer on damp does not let stand; null = none. */
+  dampStop: string | null;
   /** The target set for the job beside what the code asks; null = none is set, the code's is taken. */
   targetNote: string | null;
   climateZone: string | null;

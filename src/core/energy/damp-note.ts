@@ -1,0 +1,45 @@
+import { rValue } from '../../units/print.ts';
+import type { Draft, Facts } from './draft.ts';
+
+const OUTSIDE_AIR =
+  'Outside air passes over what lies below the deck: until the vents are closed, the board above it keeps little heat in.';
+const AIR_NOT_KNOWN =
+  'The board above the deck counts only where no outside air passes over what lies below it, and that is not known.';
+
+const withoutBelow = (facts: Facts): Facts => ({ ...facts, totalR: facts.aboveR, framing: null });
+const withoutAbove = (facts: Facts): Facts => ({ ...facts, totalR: facts.totalR - facts.aboveR, aboveR: 0, laidR: 0 });
+
+/** What of a pass the answer on damp does not let stand; null = nothing. */
+function stopOf({ damp, below, aboveR }: Facts): string | null {
+  if (damp !== 'at-risk' || (below.r ?? 0) <= 0) return null;
+  return `It counts ${below.what} below the deck, and with that this roof is at risk of damp: it holds only once what the answer on damp asks for is done, and ${rValue(aboveR)} is left where that comes out.`;
+}
+
+/**
+ * The rules with what they rest on: insulation that the answer on damp (`moisture.verdict`) does not let stand, or board
+ * over which outside air passes. A rule rests on a part where it does not pass without it.
+ */
+export function dampNoted(
+  facts: Facts,
+  draftsOf: (facts: Facts) => Draft[],
+): { drafts: Draft[]; stopped: string | null } {
+  const stop = stopOf(facts);
+  const [bare, flat] = [draftsOf(withoutBelow(facts)), draftsOf(withoutAbove(facts))];
+  const passes = ({ binds, passes }: Draft): boolean => binds === true && passes === true;
+  const restsBelow = (draft: Draft, i: number): boolean => passes(draft) && !passes(bare[i]);
+  const noteOf = (draft: Draft, i: number): string | null => {
+    if (draft.binds !== true) return null;
+    if (facts.outsideAir === 'yes') return OUTSIDE_AIR;
+    if (stop !== null && restsBelow(draft, i)) return stop;
+    const restsAbove = passes(draft) && !passes(flat[i]) && facts.totalR > facts.aboveR;
+    return facts.outsideAir === 'unknown' && restsAbove ? AIR_NOT_KNOWN : null;
+  };
+  const drafts = draftsOf(facts);
+  return {
+    drafts: drafts.map((draft, i) => {
+      const note = noteOf(draft, i);
+      return note === null ? draft : { ...draft, why: `${draft.why} ${note}` };
+    }),
+    stopped: drafts.some(restsBelow) ? stop : null,
+  };
+}
