@@ -274,11 +274,14 @@ export const panelLimits = [
 
 export interface ExposedDeckLimit extends Cited {
   leastThicknessIn: number;
+  /** Wood that stays under the point of a screw. */
+  pointCoverIn: number;
 }
 
 /** A deck whose underside is the ceiling takes field screws only if it is thick enough to hide the tip. */
 export const exposedDeckLimit = {
   leastThicknessIn: 1.5,
+  pointCoverIn: 0.25,
   source: 'hawaii-guide',
   at: 'fasteners over exposed decks (thickness: common practice)',
   grade: 'practice',

@@ -6,7 +6,7 @@ import { oldCoverings } from '../../reference/takeoff/tear-off.ts';
 import type { MaterialLine } from '../../src/core/report/types.ts';
 import type { CoveringKind, DeckKind, Roof } from '../../src/core/roof.ts';
 import type { TakeOff } from '../../src/core/takeoff/take-off.ts';
-import { gutterRoof, layoutOf, listOf, roofOf } from './takeoff-roofs.ts';
+import { assessed, gutterRoof, layoutOf, listOf, roofOf } from './takeoff-roofs.ts';
 
 const demo = (name: string): Roof =>
   roofOf(JSON.parse(readFileSync(new URL(`../../src/demo/${name}.roof.json`, import.meta.url), 'utf8')));
@@ -105,6 +105,30 @@ describe('screws where the deck takes them', () => {
     const total = screws.reduce((sum, { quantity }) => sum + quantity, 0);
     expect(line(list, 'board-plates').quantity).toBe(total);
     expect(list.findings.map(({ id }) => id)).toEqual(['pull-test']);
+  });
+
+  it('a screw through uneven boards never comes through a ceiling of planks: thin planks are glued, thick ones take it', () => {
+    const ceiling = (thicknessIn: number) =>
+      roofOf(
+        gutterRoof(30, 20, {
+          building: { heightFt: 10, below: 'living-exposed-deck' },
+          deck: { kind: 'tongue-and-groove', thicknessIn },
+        }),
+      );
+    // Boards rise 1 in over 4 ft and stock goes by 1/2 in: with 1 in of hold and 1/4 in under the point, 2 3/4 in of plank.
+    for (const [thicknessIn, screws] of [
+      [1.5, false],
+      [2.5, false],
+      [2.75, true],
+    ] as const) {
+      const { lines, findings } = listOf(ceiling(thicknessIn), 'tpo', 'adhered');
+      expect(lines.some(({ id }) => id.startsWith('screw-'))).toBe(screws);
+      expect(lines.some(({ id }) => id === 'board-adhesive')).toBe(!screws);
+      expect(findings.some(({ id }) => id === 'no-field-screws')).toBe(!screws);
+    }
+    const notes = (thicknessIn: number) => assessed(ceiling(thicknessIn)).findings.map(({ id }) => id);
+    expect(notes(2.75)).toContain('points-stay-inside');
+    expect(notes(2.75)).not.toContain('no-field-fasteners');
   });
 
   it('a panel too thin for screws is glued', () => {

@@ -6,8 +6,6 @@ import type { ExistingReport, FlatBoardsReport } from '../report/types.ts';
 import type { Roof } from '../roof.ts';
 import type { Site } from '../site/site.ts';
 
-/** Wood that stays under the point of a screw where the deck is the ceiling. */
-const POINT_COVER_IN = 0.25;
 const BOARD_SQ_FT = 32;
 
 /** Flat boards are asked for, and the deck falls enough and holds no water: no taper is laid out then. */
@@ -19,7 +17,7 @@ export const keepsItsSlope = (roof: Roof, existing: ExistingReport): boolean =>
  * @returns null where the deck is too thin to be screwed at all. Correctness: tests/cases/damp.test.ts, C48
  */
 export function longestHiddenScrewIn(aboveIn: number, deckIn: number): number | null {
-  return deckIn < exposedDeckLimit.leastThicknessIn ? null : aboveIn + deckIn - POINT_COVER_IN;
+  return deckIn < exposedDeckLimit.leastThicknessIn ? null : aboveIn + deckIn - exposedDeckLimit.pointCoverIn;
 }
 
 /** Flat boards as they are asked for; null where none are. */

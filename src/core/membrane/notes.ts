@@ -1,4 +1,4 @@
-import { type Attachment, attachments } from '../../../reference/membranes/limits.ts';
+import { type Attachment, attachments, exposedDeckLimit } from '../../../reference/membranes/limits.ts';
 import { pondAcceptance } from '../../../reference/membranes/vetoes.ts';
 import { situationWeights } from '../../../reference/membranes/weights.ts';
 import { sourceNote } from '../finding.ts';
@@ -122,14 +122,23 @@ function contactNotes(facts: MembraneFacts): Finding[] {
         'Grease reaches the roof: fit a containment tray below the exhaust and empty it. PVC and KEE sheet resist grease best; no sheet is immune.',
       ),
     );
-  if (facts.deck.undersideExposed !== false)
+  if (facts.deck.undersideExposed !== false) {
+    const thick = facts.deck.thicknessIn !== null && facts.deck.thicknessIn >= exposedDeckLimit.leastThicknessIn;
     out.push(
-      note(
-        'no-field-fasteners',
-        'fix',
-        'Where the underside of the deck can be seen, no screw or nail goes through it in the field: boards and sheet are adhered, the edge is fastened to its nailer.',
-      ),
+      thick
+        ? note(
+            'points-stay-inside',
+            'fix',
+            `Where the underside of the deck can be seen, the point of every screw stays ${exposedDeckLimit.pointCoverIn} in inside it; boards that are too uneven for that are adhered, as the list of materials says.`,
+            { source: sourceNote(exposedDeckLimit) },
+          )
+        : note(
+            'no-field-fasteners',
+            'fix',
+            'Where the underside of the deck can be seen, no screw or nail goes through it in the field: boards and sheet are adhered, the edge is fastened to its nailer.',
+          ),
     );
+  }
   return out;
 }
 

@@ -223,7 +223,7 @@ function findingsOf(job: Job): Finding[] {
   if (noScrews !== null)
     out.push({
       ...base,
-      id: 'no-field-screws',
+      id: hold.hold === 'adhesive' ? 'nothing-drilled' : 'no-field-screws',
       level: 'note',
       message: `Boards are held with adhesive, not screws: ${noScrews.why}.`,
       source: sourceNote(noScrews.row),

@@ -1,6 +1,6 @@
 import { exposedDeckLimit, panelLimits } from '../../../reference/membranes/limits.ts';
 import type { Cited } from '../../../reference/sources.ts';
-import { type DeckHold, deckHolds } from '../../../reference/takeoff/fasteners.ts';
+import { type DeckHold, deckHolds, screwStock } from '../../../reference/takeoff/fasteners.ts';
 import { deckNames } from '../kind-names.ts';
 import { nailersOn } from '../layout/nailers.ts';
 import type { AttachmentChoice } from '../membrane/attachment.ts';
@@ -79,8 +79,17 @@ function edgeRuns(site: Site, layout: Layout): EdgeRun[] {
 
 const holds: readonly DeckHold[] = deckHolds;
 
+/**
+ * How much longer a screw that holds at the thick end of a board is than one that would do at its thin end: the rise of
+ * the board, and what rounding to stock adds.
+ */
+function screwSpreadIn({ boards, greatestThicknessIn }: Layout): number {
+  const rise = boards.reduce((most, { lowIn, highIn }) => Math.max(most, highIn - lowIn), 0);
+  return rise + (greatestThicknessIn < screwStock.upToIn ? screwStock.stepIn : screwStock.beyondStepIn);
+}
+
 /** Where a screw through the field would show, not hold, or drill what must not be drilled. */
-function screwsBarred({ given }: Site, hold: DeckHold): Job['noScrews'] {
+function screwsBarred({ given }: Site, layout: Layout, hold: DeckHold): Job['noScrews'] {
   if (hold.hold === 'adhesive')
     return {
       why: `the deck is ${deckNames[given.deckKind]}: boards are adhered, nothing is drilled`,
@@ -90,6 +99,12 @@ function screwsBarred({ given }: Site, hold: DeckHold): Job['noScrews'] {
   if (seen && given.deckThicknessIn < exposedDeckLimit.leastThicknessIn)
     return {
       why: `the underside of the ${given.deckThicknessIn} in deck is seen from below: screw points would come through it`,
+      row: exposedDeckLimit,
+    };
+  const roomIn = given.deckThicknessIn - exposedDeckLimit.pointCoverIn - hold.engagementIn;
+  if (seen && (hold.throughPanel || roomIn < screwSpreadIn(layout) - 1e-9))
+    return {
+      why: `the underside of the ${given.deckThicknessIn} in deck is seen from below, and a screw that holds at the thick end of a board would come through it at the thin end`,
       row: exposedDeckLimit,
     };
   const limit = panelLimits.find(({ deck }) => deck === given.deckKind);
@@ -122,6 +137,6 @@ export function jobOf({ site, layout, membrane, attachment }: TakeOffInput): Job
     edges: edgeRuns(site, layout),
     areaSqFt: site.section.areaSqFt,
     hold,
-    noScrews: screwsBarred(site, hold),
+    noScrews: screwsBarred(site, layout, hold),
   };
 }

@@ -72,10 +72,14 @@ function smell(situation: Situation, take: Taker): OwnerStatement[] {
     : [standingOn(say`Primer or glue can smell. Shut windows and air inlets while it is used.`, glue)];
 }
 
+/** Findings that say that no screw goes into the deck. */
+const glued: ReadonlySet<string> = new Set(['no-field-screws', 'no-field-fasteners', 'nothing-drilled']);
+
 function overTheRoom(situation: Situation, take: Taker): OwnerStatement[] {
   const { assessment } = situation;
   const below = caution(situation, take, 'rooms-below');
-  const noScrew = assessment.findings.findIndex(({ id }) => id === 'no-field-screws' || id === 'no-field-fasteners');
+  const noScrew = assessment.findings.findIndex(({ id }) => glued.has(id));
+  const seen = noScrew >= 0 && /from below|underside/.test(assessment.findings[noScrew].message);
   const screws = assessment.materials.flatMap(({ id }, i) => (/^screw-/.test(id) ? [`materials.${i}.item`] : []));
   return [
     ...(below === null
@@ -90,7 +94,9 @@ function overTheRoom(situation: Situation, take: Taker): OwnerStatement[] {
       ? []
       : [
           standingOn(
-            say`The boards are to be glued there, so that no screw point shows from below.`,
+            seen
+              ? say`The boards are to be glued there, so that no screw point shows from below.`
+              : say`The boards are to be glued: this deck takes no screws.`,
             take.quote('answer-to-do', 'Screws', `findings.${noScrew}.message`),
           ),
         ]),
