@@ -37,7 +37,7 @@ const californian = (zone: number): CoolRoofJob => ({
   climateZone: null,
   californiaZone: zone,
   slopeInPerFt: 0.25,
-  conditioned: true,
+  under: 'rooms',
 });
 const applies = (zone: number): string => coolRoofApplies(home, californian(zone)).state;
 
@@ -323,6 +323,32 @@ describe('rules of a job', () => {
     expect(['pass', 'fail']).toContain(result('california-residential-2022'));
     const unknown = rulesOf({ place: { city: 'Sacramento', state: 'CA' }, ruleSet: { building: 'irc-2021' } });
     expect(unknown.result('california-above-deck')).toBe('not-known');
+  });
+
+  it('over an attic in California the cool roof is judged, and what is not held is asked for; elsewhere its floor decides', () => {
+    const attic = { building: { below: 'attic' } };
+    const home = { ...attic, ruleSet: { building: 'irc-2021' } };
+    const sacramento = { city: 'Sacramento', state: 'CA', californiaZone: 12 };
+    const { rules, result } = rulesOf({ ...home, place: sacramento });
+    expect(result('california-residential-2022')).toBe('pass');
+    expect(rules.coolRoof.find(({ id }) => id === 'california-residential-2022')?.note).toContain(
+      'over an attic as well',
+    );
+    expect([result('california-above-deck'), result('residential-ceiling')]).toEqual(['not-known', 'not-applicable']);
+    expect(rules.answer).toMatch(/Not judged: California: insulation above the deck.*the building office says it/);
+    const thick = rulesOf({ ...home, place: sacramento, insulation: { flatIn: 3, flatRPerIn: 5.5 } });
+    expect(thick.result('california-above-deck')).toBe('pass');
+    const zone3 = rulesOf({ ...home, place: { ...sacramento, californiaZone: 3 } });
+    expect(['california-residential-2022', 'california-above-deck'].map(zone3.result)).toEqual([
+      'not-applicable',
+      'not-applicable',
+    ]);
+    const shop = rulesOf({ ...attic, place: sacramento, ruleSet: { building: 'ibc-2021' } });
+    expect(shop.result('california-nonresidential')).toBe('pass');
+    expect(shop.result('california-nonresidential-insulation')).toBe('not-known');
+    const phoenix = rulesOf({ ...attic, place: { city: 'Phoenix', state: 'AZ' }, ruleSet: { building: 'ibc-2021' } });
+    expect(phoenix.result('iecc-c402-3')).toBe('not-applicable');
+    expect(phoenix.rules.rows.find(({ id }) => id === 'commercial-roof')?.note).toContain('an attic lies below');
   });
 
   it('nothing binds over an unheated shed', () => {

@@ -51,6 +51,17 @@ describe.each(Object.entries(pages))('%s page', (_, Page) => {
   });
 });
 
+describe('a roof over an attic', () => {
+  it('says that heat into the rooms is reckoned without the vents of the attic', async () => {
+    const hot = { place: { city: 'Houston', state: 'TX' } };
+    const page = await text(ResultPage, answer({ ...hot, building: { heightFt: 10, below: 'attic' } }));
+    expect(page).toContain('No R to reach is known: none was given, and an attic lies below');
+    expect(page).toContain('Heat into the rooms under the attic in that day');
+    expect(page).toContain('how much its vents carry away was not computed');
+    expect(await text(ResultPage, answer(hot))).not.toContain('its vents carry away');
+  });
+});
+
 describe('a place that is not known', () => {
   const nowhere = answer({ place: { city: 'Smallville' } });
   const known = answer({ place: { city: 'Chicago', state: 'IL' } });

@@ -30,7 +30,7 @@ export function Heat({ heat, book }: { heat: HeatReport; book: SourceBook }) {
         </Figure>
       </div>
       <Table
-        caption="Surface at its hottest, and heat into the room per sq ft: Btu in the hottest hour, Btu in the day"
+        caption="Surface at its hottest, and heat into the space below per sq ft: Btu in the hottest hour, Btu in the day"
         columns={[
           { head: 'Roof' },
           { head: 'Surface', kind: 'figure' },

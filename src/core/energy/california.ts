@@ -1,34 +1,43 @@
 import { californiaAboveDeck, californiaNotHeld, californiaTrigger } from '../../../reference/cool-roof.ts';
 import { area, rValue } from '../../units/print.ts';
+import { notRooms } from '../site/under.ts';
 import { californiaAboveR } from './cool-roof.ts';
 import { CALIFORNIA_ZONE, type Draft, type Facts, HIGHER } from './draft.ts';
+
+const ATTIC =
+  'whether California asks for insulation above the deck over this attic: the building office says it, by what lies on the attic floor';
 
 export function californiaDraft(facts: Facts): Draft {
   const zone = facts.site.roof.place.californiaZone;
   const asked = zone === null ? null : californiaAboveR(zone);
+  const passes = facts.laidR >= californiaAboveDeck.r - HIGHER;
+  // Met either way, it need not be known whether it binds over an attic.
+  const open = facts.under === 'attic' && !passes;
   const barred = !facts.california
     ? 'the job is not in California'
     : facts.commercial
       ? 'the job is under the commercial code'
-      : facts.heated
-        ? null
-        : 'the space below is neither heated nor cooled';
+      : facts.under === 'unheated'
+        ? notRooms(facts.under)
+        : null;
   return {
     id: 'california-above-deck',
     title: 'California: insulation above the deck of a re-roof',
     row: californiaAboveDeck,
-    binds: barred !== null ? false : zone === null ? null : asked !== null,
+    binds: barred !== null ? false : zone === null || (open && asked !== null) ? null : asked !== null,
     why:
       barred ??
       (zone === null
         ? 'the zone of California, 1 to 16, is not given'
         : asked === null
           ? `not in California zone ${zone}`
-          : `Not where ${rValue(californiaAboveDeck.exceptR)} of continuous insulation is there already; from half of the roof or ${area(californiaTrigger.residentialSqFt)} on.`),
+          : open
+            ? 'whether it binds over an attic whose floor is insulated is not held here'
+            : `Not where ${rValue(californiaAboveDeck.exceptR)} of continuous insulation is there already; from half of the roof or ${area(californiaTrigger.residentialSqFt)} on.`),
     asked: rValue(californiaAboveDeck.r),
     found: rValue(facts.laidR),
-    passes: facts.laidR >= californiaAboveDeck.r - HIGHER,
-    settledBy: CALIFORNIA_ZONE,
+    passes,
+    settledBy: open && zone !== null ? ATTIC : CALIFORNIA_ZONE,
   };
 }
 
@@ -38,9 +47,9 @@ export function californiaNotHeldDraft(facts: Facts): Draft {
     ? 'the job is not in California'
     : !facts.commercial
       ? 'the job is under the residential code'
-      : facts.heated
-        ? null
-        : 'the space below is neither heated nor cooled';
+      : facts.under === 'unheated'
+        ? notRooms(facts.under)
+        : null;
   return {
     id: 'california-nonresidential-insulation',
     title: 'California: insulation of a nonresidential re-roof',

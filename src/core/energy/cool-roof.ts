@@ -8,6 +8,7 @@ import type { CoolRoofOption } from '../report/types.ts';
 import { isCommercial, type RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
 import { stateOf } from '../site/town.ts';
+import { notRooms, type Under, underOf } from '../site/under.ts';
 
 /** Whom the rules see: the job, its place and its slope. */
 export interface CoolRoofJob {
@@ -18,31 +19,36 @@ export interface CoolRoofJob {
   /** Zone 1 to 16 of California; null = not known. */
   californiaZone: number | null;
   slopeInPerFt: number;
-  /** Rooms below are heated or cooled. */
-  conditioned: boolean;
+  under: Under;
 }
 
 export type Applies = { state: 'yes' | 'no' | 'not-known'; why: string };
 
 const requirements: readonly CoolRoofRequirement[] = coolRoofRequirements;
 
+const OVER_ATTIC =
+  'over an attic as well, where the rooms under it are heated or cooled; exceptions, as for ducts or insulation in the attic, are not held here: ask the building office';
+
 /** Whether a rule for cool roofs binds a job, and why. */
 export function coolRoofApplies(rule: CoolRoofRequirement, job: CoolRoofJob): Applies {
   const no = (why: string): Applies => ({ state: 'no', why });
-  if (!job.conditioned) return no('the space below is neither heated nor cooled');
   if ((rule.kind === 'commercial') !== job.commercial)
     return no(
       rule.kind === 'commercial' ? 'the job is under the residential code' : 'the job is under the commercial code',
     );
   if ((rule.state === 'CA') !== job.california)
     return no(rule.state === 'CA' ? 'the job is not in California' : 'California has a rule of its own');
+  const bar = notRooms(job.under);
+  const atticToo = rule.state === 'CA' && job.under === 'attic';
+  if (bar !== null && !atticToo) return no(bar);
   if (rule.underInPerFt !== null && job.slopeInPerFt >= rule.underInPerFt)
     return no(`the roof is steeper than ${rule.underInPerFt} in 12`);
-  if (rule.zones === null) return { state: 'yes', why: 'all climate zones' };
+  const yes = (why: string): Applies => ({ state: 'yes', why: atticToo ? `${why}; ${OVER_ATTIC}` : why });
+  if (rule.zones === null) return yes('all climate zones');
   const zone = rule.state === 'CA' ? (job.californiaZone?.toString() ?? null) : (job.climateZone?.charAt(0) ?? null);
   const whose = rule.state === 'CA' ? 'California zone' : 'climate zone';
   if (zone === null) return { state: 'not-known', why: `the ${whose} is not known` };
-  return rule.zones.includes(zone) ? { state: 'yes', why: `${whose} ${zone}` } : no(`not in ${whose} ${zone}`);
+  return rule.zones.includes(zone) ? yes(`${whose} ${zone}`) : no(`not in ${whose} ${zone}`);
 }
 
 /** The job as the cool-roof rules see it. @param climateZone of the winter table where the file names none */
@@ -58,7 +64,7 @@ export function coolRoofJob(
     climateZone,
     californiaZone: roof.place.californiaZone,
     slopeInPerFt,
-    conditioned: given.below.startsWith('living'),
+    under: underOf(given.below),
   };
 }
 

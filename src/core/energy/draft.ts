@@ -9,6 +9,7 @@ import { isAmerican, isCommercial, type RuleSet } from '../rule-set.ts';
 import { plannedWork } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 import { stateOf } from '../site/town.ts';
+import { notRooms, type Under, underOf } from '../site/under.ts';
 import { type Framing, framingOf } from './framing.ts';
 
 export interface EnergyRulesInput {
@@ -27,7 +28,7 @@ export interface Facts extends EnergyRulesInput {
   commercial: boolean;
   american: boolean;
   california: boolean;
-  heated: boolean;
+  under: Under;
   areaSqFt: number;
   /** R of the whole roof without films, effective above the deck and below it; what is not known below counts nothing. */
   totalR: number;
@@ -62,7 +63,7 @@ export function factsOf(input: EnergyRulesInput): Facts {
     commercial,
     american: isAmerican(building.id),
     california: stateOf(site.roof.place) === 'CA',
-    heated: site.given.below.startsWith('living'),
+    under: underOf(site.given.below),
     areaSqFt: site.section.areaSqFt,
     aboveR,
     laidR,
@@ -117,11 +118,10 @@ export const HIGHER = 1e-9;
 /** Why a rule of the building's kind does not bind; null = it does. */
 export function bars(facts: Facts, commercial: boolean): string | null {
   if (!facts.american) return 'the building code of this job is not an American one';
-  if (!facts.heated) return 'the space below is neither heated nor cooled';
   if (facts.commercial !== commercial)
     return commercial ? 'the job is under the residential code' : 'the job is under the commercial code';
   if (facts.california) return 'California has rules of its own';
-  return null;
+  return notRooms(facts.under);
 }
 
 /** A rule that binds, or the words that let this job off it. @param row where the relief is written */

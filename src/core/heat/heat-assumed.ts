@@ -39,7 +39,7 @@ function belowAssumed({ roof, given }: RoofFacts): Assumption[] {
   return [
     {
       path: 'insulation.below',
-      value: 'no insulation under the deck',
+      value: given.below === 'attic' ? 'no insulation on the attic floor' : 'no insulation under the deck',
       because: 'nothing is said about it; with insulation there less heat comes through, and both changes save less',
       findOut: 'look through a light fitting or a hatch',
     },

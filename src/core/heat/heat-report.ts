@@ -83,7 +83,12 @@ function sourcesOf(town: TownWeather, input: HeatInput): HeatReport['sources'] {
   return rows.map(sourceNote);
 }
 
-function dayOf(town: TownWeather, standsIn: boolean, run: DesignDayRun, cooled: boolean): HeatReport['day'] {
+function dayOf(
+  town: TownWeather,
+  standsIn: boolean,
+  run: DesignDayRun,
+  cooled: boolean,
+): Omit<HeatReport['day'], 'attic'> {
   return {
     town: `${town.city}, ${town.state}`,
     standsIn,
@@ -162,7 +167,7 @@ export function heatReport(input: HeatInput): HeatReport {
   const { low, high } = sriConditions.windWPerM2K;
   const range = (of: NamedRoof): [number, number] => [peakSurfaceF(of, run, high), peakSurfaceF(of, run, low)];
   return {
-    day: dayOf(town, assumed.length > 0, run, cooled),
+    day: { ...dayOf(town, assumed.length > 0, run, cooled), attic: site.given.below === 'attic' },
     old,
     ...part,
     windRangeF: { old: range(was), new: roof === null ? null : range(roof) },

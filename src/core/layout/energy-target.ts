@@ -13,6 +13,7 @@ import type { Cited } from '../../../reference/sources.ts';
 import { isAmerican, isCommercial, type RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
 import { climateZoneOf, stateOf } from '../site/town.ts';
+import { notRooms, underOf } from '../site/under.ts';
 
 /** What the energy code or the job asks of this roof. */
 export interface EnergyTarget {
@@ -71,7 +72,8 @@ function askedByCode({ roof, given }: Site, ruleSet: RuleSet): Asked | string {
   const { place } = roof;
   const commercial = isCommercial(ruleSet.building.id);
   if (!isAmerican(ruleSet.building.id)) return 'the building code of this job is not an American one';
-  if (!given.below.startsWith('living')) return 'the space below is neither heated nor cooled';
+  const bar = notRooms(underOf(given.below));
+  if (bar !== null) return bar;
   if (stateOf(place) === 'CA') return californian(place.californiaZone, commercial);
   const table = tableFor(ruleSet, commercial);
   const climateZone = climateZoneOf(place);

@@ -20,14 +20,22 @@ export function clock(hour: number): string {
 const span = ([least, most]: readonly [number, number]): string =>
   `${plainNumber(Math.round(least))} to ${degreesF(most)}`;
 
+/** Where the heat goes that comes through the roof. */
+export const heatedPlace = ({ roomF, attic }: HeatReport['day']): string =>
+  attic ? 'the rooms under the attic' : roomF === null ? 'the space below' : 'the room';
+
+const NO_VENTS =
+  ' The attic is taken as a still air space between roof and rooms: how much its vents carry away was not computed.';
+
 /** What both roofs come to, first. */
 export function heatSentence({ old, new: next, windRangeF, day }: HeatReport): string {
-  const room = day.roomF === null ? 'the space below' : 'the room';
+  const room = heatedPlace(day);
+  const vents = day.attic ? NO_VENTS : '';
   const was = `the old roof reaches about ${degreesF(old.peakSurfaceF)} (${span(windRangeF.old)} by the wind)`;
   if (next === null || windRangeF.new === null)
-    return `On a hot clear day ${was}, and ${wholeBtu(old.dayBtuPerSqFt)} Btu per sq ft come into ${room}. There is no new roof to set beside it yet.`;
+    return `On a hot clear day ${was}, and ${wholeBtu(old.dayBtuPerSqFt)} Btu per sq ft come into ${room}. There is no new roof to set beside it yet.${vents}`;
   const is = `the new one ${degreesF(next.peakSurfaceF)} (${span(windRangeF.new)})`;
-  return `On a hot clear day ${was}, ${is}. Heat into ${room} in that day: ${wholeBtu(old.dayBtuPerSqFt)} Btu per sq ft through the old roof, ${wholeBtu(next.dayBtuPerSqFt)} through the new one.`;
+  return `On a hot clear day ${was}, ${is}. Heat into ${room} in that day: ${wholeBtu(old.dayBtuPerSqFt)} Btu per sq ft through the old roof, ${wholeBtu(next.dayBtuPerSqFt)} through the new one.${vents}`;
 }
 
 /** What the day is. */

@@ -1,5 +1,5 @@
 import { plainNumber } from '../../../units/print.ts';
-import { degreesF } from '../page-heat.ts';
+import { degreesF, heatedPlace } from '../page-heat.ts';
 import type { HeatReport, MoistureReport } from '../types.ts';
 import { isPlanned, type Situation } from './situation.ts';
 import { type Because, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
@@ -81,7 +81,7 @@ export function heatStatements(situation: Situation): OwnerStatement[] {
         ];
   const old = say`On a hot clear day the old roof reaches about ${surface('Old surface at its hottest', 'peakSurfaceOldF')}.`;
   if (heat.new === null) return [old, ...stood, say`There is no new roof yet to set beside it.`];
-  const room = heat.day.roomF === null ? 'the space below' : 'the room';
+  const room = heatedPlace(heat.day);
   const verb = planned ? 'The new one reaches about' : 'A new one would reach about';
   const guessed = assessment.assumed.findIndex(
     ({ path, because }) => path === 'covering.kind' && because.startsWith('the color'),
@@ -91,6 +91,7 @@ export function heatStatements(situation: Situation): OwnerStatement[] {
     ...stood,
     say`${verb} ${surface('New surface at its hottest', 'peakSurfaceNewF')}.`,
     say`In that day ${btu('Heat through the old roof', 'dayOldBtuPerSqFt')} units of heat (Btu) pass into ${room} through each square foot of the old roof, and ${btu('Heat through the new roof', 'dayNewBtuPerSqFt')} through the new.`,
+    ...(heat.day.attic ? [say`The air that moves through the attic is not counted in that.`] : []),
     ...shares(heat, take),
     ...winter(heat, take),
     ...(guessed < 0

@@ -76,6 +76,8 @@ export interface HeatReport {
     windWPerM2K: number;
     /** null = nobody cools what lies below: it is as warm as the air outside. */
     roomF: number | null;
+    /** An attic lies between: it is reckoned as a still air space, without its vents. */
+    attic: boolean;
     /** At the whole hours of standard time, 0 to 24. */
     airF: readonly number[];
   };
