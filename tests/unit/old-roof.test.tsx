@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type KitchenTable, kitchenTable } from '../../src/core/report/page-kitchen-table.ts';
 import { ownerPage } from '../../src/core/report/page-owner.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
+import { KitchenTablePage } from '../../views/pages/kitchen-table-page.tsx';
 import { smallRoof } from './owner-roofs.ts';
 
 // What the owner and the kitchen table say of the old roof. Common practice, no source.
@@ -20,6 +21,55 @@ const told = (assessment: Assessment, id: string): string =>
     .join(' ');
 const cells = ({ rows }: KitchenTable, id: string): (string | undefined)[] =>
   rows.find((row) => row.id === id)?.cells.map((cell) => cell?.text) ?? [];
+
+const setting = { links: null, style: { text: '' }, dateText: null };
+const tablePage = async (assessment: Assessment): Promise<string> =>
+  String(await (<KitchenTablePage assessment={assessment} setting={setting} />));
+
+describe('an old roof of which nothing is settled', () => {
+  it.each([
+    [
+      'slight signs, nobody knows whether it is dry',
+      [{ kind: 'granule-loss', severity: 'slight' }, { kind: 'blister' }],
+    ],
+    ['rot of the eave', [{ kind: 'rotten-eave', side: 0, fromFt: 3, toFt: 9 }, dry]],
+    ['nothing noted', []],
+  ])('%s: mending stands beside a new roof, the test comes first, and nothing is signed', async (_, findings) => {
+    const roof = found(findings);
+    expect(roof.scope!.recommended).toBeNull();
+    const table = kitchenTable(roof);
+    expect(table.options).toEqual(['Mend it', 'New roof on sloped boards']);
+    expect(table.lead.text).toContain('nothing is chosen or signed today. First do this:');
+    expect(table.first).toHaveLength(roof.scope!.tests.length);
+    const page = await tablePage(roof);
+    expect(page.indexOf(table.first[0].text)).toBeGreaterThan(0);
+    expect(page.indexOf(table.first[0].text)).toBeLessThan(page.indexOf('<table'));
+    expect(page).not.toMatch(/Chosen: first or second|License or registration/);
+  });
+
+  it('where mending is ruled out two new roofs stand there, and still nothing is signed', async () => {
+    const pond = { surface: 'level', readOn: 'covering', seenPonds: [{ at: [9, 6], depthIn: 1, hoursAfterRain: 60 }] };
+    const roof = found([{ kind: 'ponding', at: [9, 6] }], { existing: pond });
+    expect(roof.scope!.recommended).toBeNull();
+    const table = kitchenTable(roof);
+    expect(table.options).not.toContain('Mend it');
+    expect(table.lead.text).toMatch(/^How much of the old roof comes off is not settled yet\. So nothing is chosen/);
+    expect(await tablePage(roof)).not.toContain('Chosen: first or second');
+  });
+
+  it('where it is settled there are lines to sign, and where nothing fits there are none', async () => {
+    expect(await tablePage(found([{ kind: 'split', at: [4, 4] }, dry]))).toContain('Chosen: first or second');
+    const low = [
+      { side: 0, kind: 'gutter', mayDrain: 'yes' },
+      { side: 1, kind: 'rake', mayDrain: 'no' },
+      { side: 2, kind: 'wall', clearIn: 1, mayDrain: 'no' },
+      { side: 3, kind: 'wall', clearIn: 1, mayDrain: 'no' },
+    ];
+    const none = found([{ kind: 'wet-insulation', foundBy: 'scan', areaSqFt: 200 }], { edges: low });
+    expect(kitchenTable(none).choice).toBe('nothing-fits');
+    expect(await tablePage(none)).not.toContain('Chosen: first or second');
+  });
+});
 
 describe('an old roof that stays', () => {
   it('a worn surface, dry and drained, is coated, and nobody is told to mend it', () => {

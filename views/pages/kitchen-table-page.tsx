@@ -59,7 +59,7 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
         <Said statement={today.statements[0]} book={book} />
       </p>
       <div class="owner">
-        <SaidTogether statements={[table.lead, ...table.planned]} book={book} />
+        <SaidTogether statements={[table.lead, ...table.first, ...table.planned]} book={book} />
       </div>
       {table.wishes.length === 0 ? null : (
         <ul class="owner">
@@ -107,7 +107,7 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
         <SaidTogether statements={table.wood} book={book} />
         <p>The empty lines are for the roofer to fill in. Prices are not worked out here.</p>
       </div>
-      <Signatures />
+      {table.toSign ? <Signatures /> : null}
       <Origins book={book} links={setting.links} />
     </Sheet>
   );
