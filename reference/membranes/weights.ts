@@ -91,7 +91,13 @@ export const situationWeights = [
 ] as const satisfies readonly SituationWeights[];
 
 /** Facts of the job that make one criterion count more or less; the core says when each holds. */
-export type ShiftCondition = 'stood-water' | 'grease' | 'no-flame-site' | 'residue-stays' | 'residue-gone';
+export type ShiftCondition =
+  | 'stood-water'
+  | 'grease'
+  | 'no-flame-site'
+  | 'residue-stays'
+  | 'residue-gone'
+  | 'residue-never';
 
 export interface WeightShift extends Cited {
   when: ShiftCondition;
@@ -148,6 +154,15 @@ export const weightShifts = [
     criterion: 'residue',
     times: 0.5,
     because: 'no old asphalt is left to touch',
+    source: 'practice',
+    at: 'weight shifts: bitumen residue',
+    grade: 'practice',
+  },
+  {
+    when: 'residue-never',
+    criterion: 'residue',
+    times: 0,
+    because: 'the old roof has none',
     source: 'practice',
     at: 'weight shifts: bitumen residue',
     grade: 'practice',

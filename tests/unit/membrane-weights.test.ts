@@ -41,9 +41,23 @@ describe('what shifts a weight (amounts: common practice)', () => {
     expect(moved.heat / moved.life).toBeCloseTo(hot.weights.heat / hot.weights.life, 12);
   });
 
-  it('old asphalt that is no asphalt shifts nothing', () => {
-    const facts = membraneFacts({ existing: { ...dry, covering: 'tpo' }, residueRemovedOrCovered: false });
-    expect(weighSituation(facts).shifts).toEqual([]);
+  it('an old sheet without asphalt leaves none to weigh, whatever is said of it; a second layer might', () => {
+    for (const residueRemovedOrCovered of [null, true, false]) {
+      const facts = membraneFacts({ existing: { ...dry, covering: 'tpo', layers: 1 }, residueRemovedOrCovered });
+      const weighed = weighSituation(facts);
+      expect(weighed.weights.residue).toBe(0);
+      expect(sum(weighed.weights)).toBeCloseTo(1, 12);
+      expect(weighed.why).toContain('Old asphalt left below does not count: the old roof has none.');
+    }
+    const two = membraneFacts({ existing: { ...dry, covering: 'tpo', layers: 2 } });
+    expect(weighSituation(two).weights.residue).toBeGreaterThan(0);
+    const coated = membraneFacts({ existing: { ...dry, covering: 'coating', layers: 1 } });
+    expect(weighSituation(coated).weights.residue).toBeGreaterThan(0);
+  });
+
+  it('no flip asks about what counts nothing', () => {
+    const { reports } = compareMembranes(membraneFacts({ existing: { ...dry, covering: 'tpo', layers: 1 } }));
+    expect(reports.flatMap(({ flips }) => flips).join(' ')).not.toContain('old asphalt');
   });
 });
 

@@ -39,7 +39,6 @@ function shareWords({ from, to }: Flip): string {
 export function flipWords(flip: Flip, by: WeightsBy = 'assumed'): string {
   const criterion = table.find((row) => row.id === flip.criterion);
   if (!criterion) throw new Error(`no criterion ${flip.criterion}`);
-  if (flip.from === 0) return `${criterion.plain} counted at all (${flip.to.toFixed(2)} instead of nothing)`;
   const ratio = flip.to / flip.from;
   const words = ratio >= 1 ? moreWords(ratio) : lessWords(ratio);
   return `${criterion.plain} counted ${words} ${against[by]} (${shareWords(flip)})`;

@@ -50,6 +50,8 @@ export function flipsTo<Id extends string>(
   weights: Weights,
 ): readonly Flip<Id>[] {
   const flips = ids.flatMap((criterion) => {
+    // What counts nothing here, by the job or by its owner, is no question.
+    if (weights[criterion] === 0) return [];
     const to = tieWeight(winner.scores, rival.scores, weights, criterion);
     if (to === null) return [];
     const moved = withWeight(weights, criterion, to);

@@ -9,6 +9,7 @@ import {
   type WeightShift,
   weightShifts,
 } from '../../../reference/membranes/weights.ts';
+import type { CoveringKind } from '../roof.ts';
 import { figure, listed } from '../safety/figure.ts';
 import type { MembraneFacts } from './facts.ts';
 import { sentenceStart } from './flip-words.ts';
@@ -99,6 +100,14 @@ export function waterStays(facts: MembraneFacts): boolean {
   return facts.residualPondIn === null || facts.residualPondIn > facts.birdBathIn;
 }
 
+/** Old sheets that are made without asphalt; a coating or foam may lie over some. */
+const asphaltFree: ReadonlySet<CoveringKind> = new Set(['tpo', 'pvc', 'epdm', 'metal']);
+
+/** One old covering, and it holds no asphalt: there is nothing of it to touch. */
+function neverBitumen({ existing: { covering, layers } }: MembraneFacts): boolean {
+  return covering !== null && asphaltFree.has(covering) && (layers ?? 1) <= 1;
+}
+
 /** When each fact of the job moves a weight. */
 const shiftHolds: Readonly<Record<ShiftCondition, (facts: MembraneFacts) => boolean>> = {
   'stood-water': ({ existing }) => existing.ponds === true,
@@ -106,7 +115,8 @@ const shiftHolds: Readonly<Record<ShiftCondition, (facts: MembraneFacts) => bool
   'no-flame-site': ({ noFlame }) => noFlame === true,
   'residue-stays': ({ existing, residueRemovedOrCovered }) =>
     residueRemovedOrCovered === false && (existing.covering === null || bituminous.has(existing.covering)),
-  'residue-gone': ({ residueRemovedOrCovered }) => residueRemovedOrCovered === true,
+  'residue-gone': (facts) => facts.residueRemovedOrCovered === true && !neverBitumen(facts),
+  'residue-never': neverBitumen,
 };
 
 /** Every shift multiplies its weight; the sum is then 1 again. */
@@ -136,7 +146,8 @@ export function withOwnWeights(usual: Weights, own: NonNullable<MembraneFacts['o
 function shiftWords(shifts: readonly WeightShift[]): string {
   const words = shifts.map(({ criterion, times, because }) => {
     const { plain } = criterionTable.find(({ id }) => id === criterion)!;
-    return `${plain} counts ${times > 1 ? 'half again as much' : 'half'}: ${because}`;
+    const how = times === 0 ? 'does not count' : `counts ${times > 1 ? 'half again as much' : 'half'}`;
+    return `${plain} ${how}: ${because}`;
   });
   return words.length === 0 ? '' : ` ${words.map(sentenceStart).join('. ')}.`;
 }
