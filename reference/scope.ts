@@ -43,7 +43,7 @@ export const scopeRules = {
     at: 'coating of roofs that pond',
   },
   'pond-needs-fall': {
-    text: 'It ends the pond only with a taper on top of the old roof.',
+    text: 'A new roof over the old one ends the pond only with a taper.',
     ...practice,
     at: 'recover of roofs that pond',
   },

@@ -71,6 +71,45 @@ describe('an old roof of which nothing is settled', () => {
   });
 });
 
+describe('what settles it', () => {
+  const pond = { surface: 'level', readOn: 'covering', seenPonds: [{ at: [9, 6], depthIn: 1, hoursAfterRain: 60 }] };
+  const core = (kind: string, x: number) => ({ kind, at: [x, 6], foundBy: 'core' });
+
+  it('with nothing noted an inspection comes first, and no hole is cut before it', () => {
+    const roof = found([]);
+    expect(roof.scope!.tests.map(({ id }) => id)).toEqual(['inspection']);
+    expect(told(roof, 'scope')).toMatch(/First do this: Have somebody note what is wrong, with photos\.$/);
+  });
+
+  it('one core dry and one wet: a scan, and no more cores; the sentence does not begin with or', () => {
+    const roof = found([core('dry-insulation', 4), core('wet-insulation', 14), { kind: 'open-lap', at: [14, 6] }]);
+    expect(roof.scope!.tests.map(({ id }) => id)).toEqual(['scan']);
+    expect(told(roof, 'scope')).toContain('First do this: Have the roof scanned for damp, to see how far it reaches.');
+    const asked = roof.scope!.ways.flatMap(({ reasons }) => reasons.map(({ text }) => text)).join(' ');
+    expect(asked).not.toContain('Cut a core: layers');
+  });
+
+  it('is not called a choice between mending and replacing where all but a tear-off is ruled out', () => {
+    const walls = [0, 1, 2, 3].map((side) =>
+      side === 0 ? { side, kind: 'gutter', mayDrain: 'yes' } : { side, kind: 'wall', clearIn: 1, mayDrain: 'no' },
+    );
+    const roof = found([core('wet-insulation', 9)], { existing: pond, edges: walls });
+    expect(roof.scope!.ways.map(({ standing }) => standing)).toEqual(['barred', 'barred', 'barred', 'not-known']);
+    expect(told(roof, 'scope')).toMatch(/^Only taking the old roof off is left/);
+    const over = found([{ kind: 'ponding', at: [9, 6] }], { existing: pond });
+    expect(told(over, 'scope')).toMatch(/^Mending this roof is not enough\. How much of it comes off is not settled/);
+  });
+
+  it('a new roof over the old one with a wet part tells first that the wet part is cut out', () => {
+    const wet = { kind: 'wet-insulation', foundBy: 'scan', at: [9, 6], areaSqFt: 24 };
+    const roof = found([wet], { existing: pond });
+    expect(roof.scope!.recommended).toBe('re-cover');
+    expect(roof.scope!.answer).toMatch(/over the old one\. The wet part is cut out .* Here: 10 % of the area\./);
+    expect(told(roof, 'scope')).toContain('The wet part is cut out 1 to 2 ft past its line and made good first.');
+    expect(JSON.stringify(roof.scope)).not.toContain('One dry covering.');
+  });
+});
+
 describe('an old roof that stays', () => {
   it('a worn surface, dry and drained, is coated, and nobody is told to mend it', () => {
     const roof = found([{ kind: 'worn-coating', areaSqFt: 160, severity: 'plain' }, dry], {

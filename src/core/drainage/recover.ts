@@ -11,6 +11,12 @@ export interface RecoverAnswer {
 
 const bars: readonly string[] = recoverBar.coverings;
 
+/** What has to be looked at, of what is not known. */
+function whatDecides(layers: number | null, soaked: boolean | null): string {
+  if (soaked !== null) return 'Count the coverings: a second one has to come off.';
+  return `Cut a core: ${layers === null ? 'layers and moisture decide' : 'moisture decides'} this.`;
+}
+
 /**
  * Whether a new covering may go over the old one instead of a tear-off.
  * @param layers coverings that are there; null = not known
@@ -27,8 +33,6 @@ export function mayRecover(layers: number | null, soaked: boolean | null, coveri
   if (covering !== null && bars.includes(covering)) {
     return { allowed: false, why: `Nothing may go over ${covering}: strip to the deck.`, source };
   }
-  if (layers === null || soaked === null) {
-    return { allowed: null, why: 'Cut a core: layers and moisture decide this.', source };
-  }
+  if (layers === null || soaked === null) return { allowed: null, why: whatDecides(layers, soaked), source };
   return { allowed: true, why: 'One dry covering.', source };
 }

@@ -45,12 +45,14 @@ export function recoverWay(evidence: ScopeEvidence, facts: RecoverFacts): ScopeW
   const high = ponds && chosen !== null ? tooHigh(chosen, facts.budgets, facts.buildUpIn) : null;
   if (high !== null) out.bar(reason('pond-needs-fall', high));
   if (answer.allowed === null) {
-    const tests: ScopeTestId[] = wet && wetShare === null ? ['scan'] : ['cores', 'scan'];
-    out.ask({ text: answer.why, source }, ...(layers === null ? (['count-layers'] as const) : []), ...tests);
+    const unknown = wet && wetShare === null;
+    const tests: ScopeTestId[] = unknown ? ['scan'] : wet === null ? ['cores', 'scan'] : [];
+    const why = unknown ? reason('wet-removed', 'How far it reaches is not known.') : { text: answer.why, source };
+    out.ask(why, ...(layers === null ? (['count-layers'] as const) : []), ...tests);
   }
   askWood(out, evidence);
-  if (answer.allowed) out.note({ text: answer.why, source });
   if (wet && wetShare !== null) out.note(reason('wet-cut-out', `Here: ${percent(wetShare)}.`));
+  if (answer.allowed) out.note({ text: wet ? 'One covering, dry beside that part.' : answer.why, source });
   if (ponds) out.note(reason('pond-needs-fall'));
   seenDryNote(out, evidence);
   return out.way('re-cover');

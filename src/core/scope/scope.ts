@@ -119,7 +119,8 @@ export function scopeOf(input: ScopeInput & { budgets: readonly Budget[] }): {
   const ways = [repairWay(evidence, coat), coat, recover, tearOffWay(evidence, recover)];
   const recommended = recommendedOf(ways);
   const comesTo = recommended === 'repair' && !hasToMend(evidence) ? 'upkeep' : recommended;
-  const settle = new Set(recommended === null ? ways.flatMap((way) => way.settle) : []);
+  // The least way that is left decides; what the others ask comes into it only once that one falls.
+  const settle = new Set(recommended === null ? ways.find(({ standing }) => standing === 'not-known')?.settle : []);
   const repairs = repairsOf(site);
   const report: ScopeReport = {
     answer: answerOf(ways, { recommended, comesTo }, repairs),

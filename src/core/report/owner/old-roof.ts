@@ -47,10 +47,12 @@ export function testStatements({ assessment }: Situation): OwnerStatement[] {
 
 /** What is not settled yet: whether it is mended at all, or how much of it comes off. */
 function openLead(ways: readonly ScopeWay[]): string {
-  const kept = ways.some(({ id, standing }) => (id === 'repair' || id === 'coat') && standing !== 'barred');
-  return kept
-    ? 'It is not settled yet whether to mend this roof or replace it. First do this:'
-    : 'Mending this roof is not enough. How much of it comes off is not settled yet. First do this:';
+  const left = new Set(ways.flatMap(({ id, standing }) => (standing === 'barred' ? [] : [id])));
+  if (left.has('repair') || left.has('coat'))
+    return 'It is not settled yet whether to mend this roof or replace it. First do this:';
+  return left.has('re-cover')
+    ? 'Mending this roof is not enough. How much of it comes off is not settled yet. First do this:'
+    : 'Only taking the old roof off is left, and what was found does not ask for that yet. First do this:';
 }
 
 /** What to do with the old roof, and why. */
