@@ -16,6 +16,7 @@ import { BoardTables } from '../parts/board-tables.tsx';
 import { Cautions } from '../parts/cautions.tsx';
 import { Findings } from '../parts/findings.tsx';
 import { HeightsPlan } from '../parts/heights-plan.tsx';
+import { Inspection } from '../parts/inspection.tsx';
 import { Planned } from '../parts/planned.tsx';
 import { Sections } from '../parts/sections.tsx';
 import { Sheet } from '../parts/sheet.tsx';
@@ -115,6 +116,8 @@ export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheet
         <>
           <h2>Order of work: the roof that is there</h2>
           <Order steps={repair} />
+          <h2>What was found</h2>
+          <Inspection assessment={assessment} book={book} links={setting.links} />
           <h2 class="sheet-break">If a new roof is decided on after all</h2>
           <p>Nothing below belongs to the work above.</p>
         </>

@@ -37,9 +37,11 @@ export const woodFigures = ({ what, unit, likely, oneInTen, basis }: WoodRow): W
 
 /** "416 ft to fasten in all": the lengths of a repair, with what was taken for now. */
 export const repairFigures = ({ figures }: RepairWork): string[] =>
-  figures.map(
-    ({ name, value, unit, assumed }) =>
-      `${[plainNumber(value, 1), unit, name].filter((part) => part !== '').join(' ')}${assumed === null ? '' : ` (taken for now: ${assumed})`}`,
-  );
+  figures
+    .filter(({ value }) => value > 0)
+    .map(
+      ({ name, value, unit, assumed }) =>
+        `${[plainNumber(value, 1), unit, name].filter((part) => part !== '').join(' ')}${assumed === null ? '' : ` (taken for now: ${assumed})`}`,
+    );
 
 export const isRecommended = ({ recommended }: ScopeReport, { id }: ScopeWay): boolean => id === recommended;
