@@ -36,7 +36,8 @@ const last: WorkStep = {
  * or because somebody has said how much is torn off.
  */
 export function repairOrder({ scope, planned }: Assessment): WorkStep[] | null {
-  if (!planned.assumed || scope === undefined || (scope.recommended !== 'repair' && scope.recommended !== 'coat')) return null;
+  if (!planned.assumed || scope === undefined || (scope.recommended !== 'repair' && scope.recommended !== 'coat'))
+    return null;
   if (scope.comesTo === 'upkeep') return [upkeep];
   return [...scope.repairs.map(stepOf), ...(scope.recommended === 'coat' ? [coat] : []), last];
 }
