@@ -142,3 +142,12 @@ export const debrisBox = {
   at: '10 yd box, about 2 ton on the road',
   grade: 'practice',
 } as const satisfies Cited & Record<string, unknown>;
+
+/** How far past the line of a wet part an old roof that stays is cut out; the farther end is counted. */
+export const cutOutPast = {
+  leastFt: 1,
+  mostFt: 2,
+  source: 'practice',
+  at: 'partial replacement',
+  grade: 'practice',
+} as const satisfies Cited & Record<string, unknown>;

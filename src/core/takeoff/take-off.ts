@@ -2,6 +2,7 @@ import type { Finding, MaterialLine } from '../report/types.ts';
 import { attachmentLines } from './attachment.ts';
 import { boardLines } from './boards.ts';
 import { pliesOf } from './covering.ts';
+import { cutOutFill, cutOutHaul } from './cut-out.ts';
 import { deckRepairLines } from './deck-repair.ts';
 import { deckSheetLines } from './deck-sheet.ts';
 import { edgeLines } from './edges.ts';
@@ -35,8 +36,10 @@ export function takeOff(input: TakeOffInput): TakeOff {
   return {
     lines: [
       ...tearOffLines(job, wood?.rows.find(({ id }) => id === 'deck-sheets')?.likely ?? 0),
+      ...cutOutHaul(job),
       ...deckRepairLines(wood),
       ...deckSheetLines(job, input.deckSheet ?? null),
+      ...cutOutFill(job),
       ...boardLines(job),
       ...held.lines,
       ...edgeLines(job),
