@@ -12,6 +12,7 @@ import type {
   Roof,
 } from '../core/roof.ts';
 import { plainNumber } from '../units/print.ts';
+import { readClimateZone } from './climate-zone.ts';
 import { readFindingKind } from './finding-kind.ts';
 import { type InputLog, shown, under } from './problems.ts';
 import { PartReader, readAs, readPair } from './read-measures.ts';
@@ -65,11 +66,14 @@ export function readPlace(raw: RawPlace, path: string, log: InputLog): Roof['pla
   // A state that is given, even as "not known", means that the city's text is the city alone.
   const apart = raw.state === undefined && raw.city ? townAndState(raw.city) : null;
   const state = apart ? apart.state : (raw.state ?? null);
-  return {
+  const town = {
     city: apart ? apart.city : (raw.city ?? null),
     state: state === null ? null : (stateLetters(state) ?? state),
+  };
+  return {
+    ...town,
     rain: readRain(raw.rain, under(path, 'rain'), log),
-    climateZone: raw.climateZone ?? null,
+    climateZone: readClimateZone(raw.climateZone ?? null, town, under(path, 'climateZone'), log),
     groundSnowPsf: readAs(raw.groundSnowPsf, 'load', under(path, 'groundSnowPsf'), log),
     californiaZone: raw.californiaZone ?? null,
   };

@@ -221,7 +221,7 @@ export const placeSchema = group({
     })
     .nullish()
     .describe('Rate with its duration and return period; a bare rate is asked about.'),
-  climateZone: text.nullish(),
+  climateZone: text.nullish().describe('Zone of the model energy code by number and letter: 5A.'),
   groundSnowPsf: m.load.nullish().describe('Ground snow load of the place.'),
   californiaZone: z
     .int({ error: 'one of the sixteen zones of the California energy code: 12' })

@@ -502,6 +502,7 @@ describe('rules of a job', () => {
     expect(rules.answer).toContain('ZIP code');
     expect(rules.answer).not.toMatch(/the town|climate zone of the energy code/);
     const nowhere = rulesOf({ ruleSet: { building: 'irc-2021' } });
+    for (const { asked } of nowhere.rules.rows) expect(asked).not.toBe('');
     expect(nowhere.rules.answer).toContain('the town, or the climate zone of the energy code');
   });
 

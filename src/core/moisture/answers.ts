@@ -1,4 +1,5 @@
 import { energyRulesReport } from '../energy/rules.ts';
+import { zoneConflict } from '../energy/zone-conflict.ts';
 import type { EnergyTarget } from '../layout/energy-target.ts';
 import { coolRoofFindings, dampFindings, ventFindings } from '../report/damp-findings.ts';
 import type { Assessment, Assumption, Budget, Finding, Layout } from '../report/types.ts';
@@ -58,6 +59,7 @@ export function dampAnswers(input: DampInput): DampAnswers {
         }
       : null,
     findings: [
+      ...zoneConflict(site.roof.place),
       ...dampFindings(moisture, layout),
       ...coolRoofFindings(energyRules.report),
       ...(vents === null ? [] : ventFindings(vents.report)),

@@ -50,9 +50,11 @@ test('what is taken is listed: R below, winter, humidity; what is given is not',
     'insulation.below.r',
     'insulation.below.thicknessIn',
     'building.winterHumidityPct',
+    'deck.joists.spacingIn',
   ]);
   const given = {
     place: { city: 'Burlington, VT', climateZone: '6A' },
+    deck: { joists: { spacingIn: 16 } },
     insulation: { below: { kind: 'batts', r: 19 } },
     building: { below: 'living-ceiling', winterHumidityPct: 40 },
   };
