@@ -88,7 +88,7 @@ export function openParts(
         waysOut: [...edges, ...points].map(labelOf),
         overAnEdge: edges.size > 0,
         holdsIn: Math.max(0, ...ponds.map(({ greatestDepthIn }) => greatestDepthIn)),
-        damIn: site.roof.existing.readOn === 'deck' ? site.given.buildUpIn : site.given.removedIn,
+        damIn: site.roof.existing.readOn === 'deck' ? (site.roof.existing.buildUpIn ?? 0) : site.given.removedIn,
       };
     });
 }
@@ -102,7 +102,10 @@ export function openPartFindings(site: Site, parts: readonly WorkPart[], birdBat
   const alone = parts.filter(({ overAnEdge, waysOut: ways }) => !overAnEdge && ways.length < 2);
   const wet = parts.filter(({ holdsIn }) => holdsIn > birdBathIn);
   const damPsf = rainLoadPsf(alone[0]?.damIn ?? 0, 0);
-  const dam = `${inch(alone[0]?.damIn ?? 0)} deep, ${damPsf.toFixed(1)} psf`;
+  const dam =
+    damPsf > 0
+      ? `${inch(alone[0].damIn)} deep, ${damPsf.toFixed(1)} psf`
+      : 'as deep as the old roof beside it is thick (not given)';
   const deepest = Math.max(0, ...wet.map(({ holdsIn }) => holdsIn));
   return [
     ...(alone.length === 0

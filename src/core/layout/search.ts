@@ -79,9 +79,13 @@ function* sketchesOf({ site, limits }: LayoutContext, base: Built): Generator<Sk
     const sketcher = new Sketcher(site, inForm(base.plan, shape, turnDeg), base.ground, limits);
     for (const slope of fields) {
       if (!shape.boardShares.every((share) => has(share * slope))) continue;
+      // The floors of scuppers hold a taper up: bases below them make one and the same.
+      let last = '';
       for (const baseIn of basesOf(site)) {
         const sketch = sketcher.at(slope, baseIn);
-        if (sketch !== null) yield sketch;
+        const levels = sketch?.levelsIn.join(' ') ?? '';
+        if (sketch !== null && levels !== last) yield sketch;
+        last = levels;
       }
     }
   }
@@ -140,7 +144,8 @@ function* proven(context: LayoutContext, sketches: readonly Sketch[], grounds: R
     if (base === undefined) continue;
     proofs++;
     const why = slopeInPerFt > base.slopeInPerFt + 1e-9 ? `${STEEPER_WHY} ${plan.why}` : plan.why;
-    const named = { ...plan, id: `${plan.id}-${Math.round(slopeInPerFt * 16)}-16`, why };
+    const on = baseIn === base.baseIn ? '' : `-on-${baseIn}`;
+    const named = { ...plan, id: `${plan.id}-${Math.round(slopeInPerFt * 16)}-16${on}`, why };
     const built = build(site, named, slopeInPerFt, baseIn, base.ground);
     if (waterRejection(site, built) !== null) continue;
     if (heightRejection(usesOf(site, limits, buildUpAt(overBase(built)))) !== null) continue;

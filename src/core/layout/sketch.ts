@@ -25,6 +25,8 @@ export interface Sketch {
   baseIn: number;
   boardFt: number;
   greatestIn: number;
+  /** Where the taper starts at its outlets. */
+  levelsIn: readonly number[];
   /** Least slope of the valleys about the outlets, as far as the boards make it. */
   valleyInPerFt: number;
   /** The hard heights that it breaks, the worst first; null when it keeps them all. */
@@ -124,6 +126,7 @@ export class Sketcher {
       baseIn,
       boardFt: unit.areaSqFt * scaled(unit.boardFt / unit.areaSqFt),
       greatestIn: scaled(unit.greatestIn),
+      levelsIn: starts.map((start) => start.levelIn),
       valleyInPerFt: Math.min(...starts.map(({ pattern }) => pattern.leastRiseInPerFt)),
       short: shortOf(unit, scaled),
     };

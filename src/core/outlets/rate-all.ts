@@ -8,6 +8,7 @@ import { outletPoint, type Site } from '../site/site.ts';
 import { addedAreas } from './added-areas.ts';
 import { shutBasis } from './blocked.ts';
 import { mainsShut } from './mains-shut.ts';
+import { outletName } from './outlet-name.ts';
 import type { DesignRain } from './rain.ts';
 import type { OutletRating } from './rating.ts';
 import { gutterAsNeeded } from './size-edge.ts';
@@ -69,7 +70,7 @@ export function rateOutlets(
     out.assumed.push(...rating.assumed);
   };
   for (const outlet of outlets) {
-    const label = outlet.status === 'proposed' ? `new ${outlet.kind}` : `${outlet.kind} ${outlet.id}`;
+    const label = outletName(outlet, outlets);
     const relief = outlet.role === 'overflow' ? (shut.overflows.get(outlet.id) ?? null) : null;
     const normal = duty(outlet.id, label, outlet.role, outlet.working);
     const base = relief === null ? normal : { ...normal, drainsSqFt: relief.areaSqFt, addedSqFt: relief.addedSqFt };

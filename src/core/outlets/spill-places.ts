@@ -4,6 +4,7 @@ import { onSide } from '../site/edges.ts';
 import { isOpenEdge, waysOut } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
 import type { SurfaceMesh } from '../surface/mesh.ts';
+import { outletName } from './outlet-name.ts';
 
 /** A place where water leaves an area, or gets into the building, by height. */
 export interface SpillPlace {
@@ -25,10 +26,7 @@ export interface OpenWays {
 /** What an offer of water is called, and what it is. */
 export function spillName(site: Site, ways: OpenWays, id: string): Pick<SpillPlace, 'label' | 'kind'> {
   const outlet = ways.outlets.find((each) => each.id === id);
-  if (outlet !== undefined) {
-    const label = outlet.status === 'proposed' ? `new ${outlet.kind}` : `${outlet.kind} ${id}`;
-    return { label, kind: outlet.role };
-  }
+  if (outlet !== undefined) return { label: outletName(outlet, ways.outlets), kind: outlet.role };
   const edge = site.edges.find((each) => each.id === id);
   if (edge === undefined) return { label: id, kind: 'other' };
   if (isOpenEdge(edge) || (ways.opened?.has(id) ?? false)) return { label: edge.label, kind: 'primary' };
