@@ -80,7 +80,7 @@ export const scopeRules = {
     at: 'moisture before anything is covered',
   },
   'rot-and-leak': {
-    text: 'The deck was opened or probed and is rotten, and water has come through beside it: all of it has to be seen, and that is a tear-off.',
+    text: 'The deck was opened or probed and has gone soft, and water has come through beside it: all of it has to be seen, and that is a tear-off.',
     ...practice,
     at: 'rot of the deck together with a leak near it',
   },
@@ -98,6 +98,11 @@ export const scopeRules = {
     text: 'The deck was found soft. Nothing is laid over it before it is opened there.',
     ...practice,
     at: 'recover over a soft deck',
+  },
+  'deck-engineer': {
+    text: 'The deck was found soft and is not of wood: an engineer looks at it before anybody works on it.',
+    ...practice,
+    at: 'decks that have lost their strength',
   },
   'coat-second-layer': {
     text: 'Two coverings or more lie there: a coat would be a third skin on an unknown base.',
@@ -207,13 +212,20 @@ export const recoverSections = [
 ] as const satisfies readonly RecoverSection[];
 
 export interface ScopeTestRow extends Cited {
-  test: 'cores' | 'scan' | 'look-after-rain' | 'open-wood' | 'count-layers' | 'inspection';
+  test: 'engineer' | 'cores' | 'scan' | 'look-after-rain' | 'open-wood' | 'count-layers' | 'inspection';
   what: string;
   how: string;
 }
 
-/** What settles an open question, the cheapest first. */
+/** What settles an open question, the cheapest first; where the deck may not carry, the engineer comes before all. */
 export const scopeTests = [
+  {
+    test: 'engineer',
+    what: 'Have a structural engineer look at the deck',
+    how: 'From below first. Nobody stands on the soft place until then. The engineer says what carries, what is replaced, and what holds a screw.',
+    ...practice,
+    at: 'decks that have lost their strength',
+  },
   {
     test: 'inspection',
     what: 'Note what is to be seen',

@@ -71,6 +71,49 @@ describe('an old roof of which nothing is settled', () => {
   });
 });
 
+describe('a deck that is not of wood', () => {
+  // Case C58 of the project's collection: a gypsum deck that has gone soft asks for a structural review first.
+  const soft = { kind: 'soft-deck', at: [9, 6], areaSqFt: 40, foundBy: 'eye' };
+  const page = (kind: string, findings: readonly object[]) => found(findings, { deck: { kind } });
+
+  it.each(['gypsum', 'concrete', 'steel'])(
+    '%s found soft: an engineer before anything, on every paper',
+    async (kind) => {
+      const roof = page(kind, [soft, dry]);
+      const stop = roof.findings.find(({ id }) => id === 'engineer-deck');
+      expect(stop).toMatchObject({ level: 'stop' });
+      expect(stop!.message).toContain('structural engineer');
+      expect(roof.scope!.tests[0].id).toBe('engineer');
+      expect(
+        ownerPage(roof)
+          .stops.map(({ text }) => text)
+          .join(' '),
+      ).toContain('Call a structural engineer');
+      expect(told(roof, 'scope')).toContain('First do this: Have a structural engineer look at the deck.');
+      const table = await tablePage(roof);
+      for (const paper of [told(roof, 'wood'), told(roof, 'extra'), table])
+        expect(paper).not.toMatch(/No bad wood was noted|Bad wood|piece of wood|Wood beyond/);
+      expect(told(roof, 'wood')).toContain('An engineer says what is done with it');
+      expect(table).toContain('Price of mending the deck, by the square foot');
+    },
+  );
+
+  it('not found soft: no wood is spoken of, and nobody is sent for an engineer', () => {
+    const roof = page('concrete', [{ kind: 'split', at: [4, 4] }, dry]);
+    expect(told(roof, 'wood')).toBe(
+      'The deck is structural concrete, not wood. No soft place was noted, so no amount is worked out.',
+    );
+    expect(roof.findings.map(({ id }) => id)).not.toContain('engineer-deck');
+  });
+
+  it('a soft deck of plywood stays carpentry', () => {
+    const roof = page('plywood', [soft, dry]);
+    expect(roof.findings.map(({ id }) => id)).not.toContain('engineer-deck');
+    expect(roof.scope!.tests.map(({ id }) => id)).toEqual(['open-wood']);
+    expect(told(roof, 'wood')).toContain('Deck sheets');
+  });
+});
+
 describe('what settles it', () => {
   const pond = { surface: 'level', readOn: 'covering', seenPonds: [{ at: [9, 6], depthIn: 1, hoursAfterRain: 60 }] };
   const core = (kind: string, x: number) => ({ kind, at: [x, 6], foundBy: 'core' });

@@ -103,7 +103,7 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
         </table>
       )}
       <div class="owner">
-        <h2>Bad wood</h2>
+        <h2>{table.woodTitle}</h2>
         <SaidTogether statements={table.wood} book={book} />
         <p>The empty lines are for the roofer to fill in. Prices are not worked out here.</p>
       </div>

@@ -5,7 +5,7 @@ import { plannedStatements } from './owner/planned.ts';
 import { situationOf } from './owner/situation.ts';
 import { type OwnerStatement, standingOn, takerOf } from './owner/statement.ts';
 import { wishStatements } from './owner/wishes.ts';
-import { woodStatements } from './owner/work.ts';
+import { woodStatements, woodTitle } from './owner/wood.ts';
 import type { Assessment } from './types.ts';
 
 /** Two options side by side, as two people would weigh them at a table. */
@@ -24,6 +24,8 @@ export interface KitchenTable {
   planned: readonly OwnerStatement[];
   /** What was asked for, and what the plan makes of it. */
   wishes: readonly OwnerStatement[];
+  /** Bad wood, or a deck that is not of wood. */
+  woodTitle: string;
   wood: readonly OwnerStatement[];
   /** Something can be chosen, so there are lines to sign. */
   toSign: boolean;
@@ -43,6 +45,7 @@ export function kitchenTable(assessment: Assessment): KitchenTable {
     rows: options.length === 0 ? [] : rowsOf(situation, take, choice !== 'wishes', options),
     planned: choice === 'edge-or-boards' || choice === 'wishes' ? [] : plannedStatements(situation),
     wishes: wishStatements(situation),
+    woodTitle: woodTitle(situation),
     wood: woodStatements(situation),
     toSign: options.length > 0 && !open,
   };

@@ -12,7 +12,8 @@ import { type AnswerPlace, answerPlaces, type Because, type OwnerStatement, say,
 import { stopStatements } from './owner/stops.ts';
 import { todayStatements } from './owner/today.ts';
 import { wishStatements } from './owner/wishes.ts';
-import { extraStatements, woodStatements, workStatements } from './owner/work.ts';
+import { woodStatements, woodTitle } from './owner/wood.ts';
+import { extraStatements, workStatements } from './owner/work.ts';
 import type { Assessment } from './types.ts';
 
 /** The owner's page as statements; every one brings the computed values that it stands on. */
@@ -122,7 +123,7 @@ export function ownerPage(assessment: Assessment): OwnerPageModel {
     { id: 'damp', title: 'Damp inside the roof', statements: dampStatements(situation) },
     { id: 'changes', title: changesTitle(situation), statements: changeStatements(situation) },
     { id: 'edges', title: edgesTitle(situation), statements: edgeStatements(situation) },
-    { id: 'wood', title: 'Bad wood', statements: woodStatements(situation) },
+    { id: 'wood', title: woodTitle(situation), statements: woodStatements(situation) },
     { id: 'work', title: 'While the work goes on', statements: workStatements(situation) },
     { id: 'extra', title: 'What may cost extra', statements: extraStatements(situation) },
   ];

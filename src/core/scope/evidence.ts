@@ -7,6 +7,7 @@ import type { ExistingReport, Layout } from '../report/types.ts';
 import type { CoveringKind, InspectionFinding, Roof } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
+import { isWoodDeck } from '../takeoff/wood-allowance.ts';
 import { anyBears, bears, deckSoft, wetFound } from './bearing.ts';
 import { shareOf } from './extent.ts';
 import { type RotAndLeak, rotAndLeakOf } from './rot.ts';
@@ -39,6 +40,8 @@ export interface ScopeEvidence {
   wetOverLimit: boolean;
   /** The deck itself was found soft. */
   softDeck: boolean;
+  /** The deck is of wood, so that a carpenter mends it. */
+  woodDeck: boolean;
   /** Wood of the eave was found rotten. */
   edgeWood: boolean;
   rotAndLeak: RotAndLeak;
@@ -132,6 +135,7 @@ export function evidenceOf({
     wetShare,
     wetOverLimit: wetShare !== null && wetShare > wetShareLimit.share,
     softDeck: deckSoft(findings) === true,
+    woodDeck: isWoodDeck(site),
     edgeWood: anyBears(findings, 'edge-wood'),
     rotAndLeak: rotAndLeakOf(findings, site.roof.outline),
     local: findings.filter(({ kind: found }) => bears(found) === 'local'),

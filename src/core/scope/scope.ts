@@ -1,12 +1,13 @@
-import { type ScopeTestRow, scopeRules, scopeTests } from '../../../reference/scope.ts';
+import { type ScopeTestRow, scopeTests } from '../../../reference/scope.ts';
 import { sourceNote } from '../finding.ts';
-import { finding } from '../report/part-finding.ts';
+import { deckNames } from '../kind-names.ts';
 import type { Budget, Finding, ScopeReport, ScopeWay } from '../report/types.ts';
 import { listed } from '../report/words.ts';
-import { openedBy, woodAllowance } from '../takeoff/wood-allowance.ts';
+import { isWoodDeck, openedBy, woodAllowance } from '../takeoff/wood-allowance.ts';
 import { evidenceOf, type ScopeInput } from './evidence.ts';
 import { recoverWay } from './recover-way.ts';
 import { repairsOf } from './repairs.ts';
+import { scopeFindings } from './scope-findings.ts';
 import { coatWay, hasToMend, repairWay, tearOffWay } from './ways.ts';
 
 const tests: readonly ScopeTestRow[] = scopeTests;
@@ -56,46 +57,6 @@ function answerOf(
   return `Not decided until this is known: ${askedWords(first?.settle ?? [])}. ${first?.reasons[0]?.text ?? ''}${out}`;
 }
 
-const coatings: ReadonlySet<string> = new Set(['acrylic', 'silicone']);
-
-/** What somebody must act on: a coating that was asked for where it cannot help, and seams that were never welded. */
-function findingsOf({ site }: ScopeInput, ways: readonly ScopeWay[], repairs: ScopeReport['repairs']): Finding[] {
-  const asked = site.roof.preferences.membrane;
-  const coat = ways.find(({ id }) => id === 'coat');
-  const wantsCoat = asked !== null && coatings.has(asked);
-  const pond = coat?.reasons.find(({ text }) => text.startsWith(scopeRules['pond-not-coated'].text));
-  const seams = repairs.find((work) => work.finding === 'failed-weld');
-  const unknown = site.roof.findings.every(({ kind }) => kind !== 'wet-insulation' && kind !== 'dry-insulation');
-  const where = 'what to do with the old roof';
-  return [
-    ...(wantsCoat && pond !== undefined
-      ? [finding({ id: 'coating-on-pond', level: 'stop', where, message: pond.text, source: pond.source })]
-      : []),
-    ...(wantsCoat && unknown
-      ? [
-          finding({
-            id: 'moisture-not-known',
-            level: 'stop',
-            where,
-            message: 'Nothing is laid over the old roof before its moisture is known: cut a core at the lowest spot.',
-            source: sourceNote(scopeRules['moisture-not-known']),
-          }),
-        ]
-      : []),
-    ...(seams === undefined
-      ? []
-      : [
-          finding({
-            id: 'seam-probe',
-            level: 'fix',
-            where: 'all seams',
-            message: seams.lines.join(' '),
-            source: seams.source,
-          }),
-        ]),
-  ];
-}
-
 /**
  * What to do with the old roof: each of the four ways with its reasons, and the least one that nothing bars. Where the
  * least way that is left still hangs on something, nothing is recommended, and the tests that settle it are named.
@@ -132,6 +93,7 @@ export function scopeOf(input: ScopeInput & { budgets: readonly Budget[] }): {
       .map((row) => ({ id: row.test, what: row.what, how: row.how, source: sourceNote(row) })),
     repairs: recommended === 'tear-off' ? [] : repairs,
     wood: woodAllowance(site, openedBy(chosen)),
+    deck: { name: deckNames[site.given.deckKind], isWood: isWoodDeck(site), soft: evidence.softDeck },
   };
-  return { report, findings: findingsOf(input, ways, repairs) };
+  return { report, findings: scopeFindings(site, ways, repairs) };
 }

@@ -50,8 +50,9 @@ export function agesWords({ ageYears, life }: ScopeEvidence): string {
 }
 
 /** Soft deck and rotten eaves are opened before anything is decided over them; neither bars a repair. */
-export function askWood(out: Weighing, { softDeck, edgeWood, wet }: ScopeEvidence): void {
-  if (softDeck) out.ask(reason('rot-not-covered'), 'open-wood');
+export function askWood(out: Weighing, { softDeck, woodDeck, edgeWood, wet }: ScopeEvidence): void {
+  if (softDeck && !woodDeck) out.ask(reason('deck-engineer'), 'engineer', 'open-wood');
+  if (softDeck && woodDeck) out.ask(reason('rot-not-covered'), 'open-wood');
   if (edgeWood) out.ask(reason('edge-wood'), 'open-wood', ...(wet === null ? (['cores'] as const) : []));
 }
 

@@ -26,6 +26,8 @@ const SHEET_FT = 8;
 const MOST_CHANCE = 0.95;
 const WOOD: ReadonlySet<string> = new Set(['plywood', 'osb', 'plank', 'tongue-and-groove']);
 
+export const isWoodDeck = ({ given }: Pick<Site, 'given'>): boolean => WOOD.has(given.deckKind);
+
 const chanceOf = (zone: DamageZone['zone'], factor: number): number =>
   Math.min(MOST_CHANCE, (rows.find((row) => row.zone === zone)?.chance ?? 0) * factor);
 
@@ -145,7 +147,7 @@ export const openedBy = (layout: Layout | null): ReadonlySet<string> =>
  * Source: beta-binomial by place, see deck-repair.ts. Correctness: tests/published/takeoff.test.ts, tests/unit/wood-allowance.test.ts
  */
 export function woodAllowance(site: Site, opened: ReadonlySet<string>): WoodAllowance | null {
-  if (!WOOD.has(site.given.deckKind)) return null;
+  if (!isWoodDeck(site)) return null;
   const { findings } = site.roof;
   const rotten = findings.filter(isRot);
   const edges = findings.flatMap((finding, i) =>

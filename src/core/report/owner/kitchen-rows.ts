@@ -208,6 +208,10 @@ const blanks: readonly (readonly [id: string, head: string])[] = [
   ['not-in', 'Not in the price'],
 ];
 
+/** A deck that is not of wood is not paid by the piece. */
+const pieceHead = ({ assessment: { scope } }: Situation, wood: string): string =>
+  scope === undefined || scope.deck.isWood ? wood : 'Price of mending the deck, by the square foot';
+
 /** @param roof whether the options differ in the roof itself, and not in what is given up alone */
 export function rowsOf(situation: Situation, take: Taker, roof: boolean, options: readonly Option[]): KitchenRow[] {
   const of: RowMaker = (id, head, cell) => ({ id, head, cells: options.map(cell) });
@@ -215,6 +219,6 @@ export function rowsOf(situation: Situation, take: Taker, roof: boolean, options
     of('does', 'What is done', ({ does }) => does),
     of('why', 'Why one would choose it', ({ why }) => why),
     ...(roof ? roofRows(situation, take, of) : []),
-    ...blanks.map(([id, head]) => of(id, head, () => null)),
+    ...blanks.map(([id, head]) => of(id, id === 'wood' ? pieceHead(situation, head) : head, () => null)),
   ];
 }

@@ -14,6 +14,7 @@ const callWords: Readonly<Record<NonNullable<ScopeReport['comesTo']>, string>> =
 
 /** What settles it, as an owner would say it. */
 const testWords: Readonly<Record<string, string>> = {
+  engineer: 'Have a structural engineer look at the deck. Nobody stands on the soft place until then.',
   inspection: 'Have somebody note what is wrong, with photos.',
   'look-after-rain': 'Look from a window two days after a rain.',
   'count-layers': 'Have it counted how many old roofs lie there.',

@@ -24,6 +24,14 @@ const words: readonly (readonly [RegExp, (values: StopValues) => OwnerStatement]
     ({ value }) =>
       say`The water that stands here weighs ${value} (pounds on each square foot). It bends the roof, and a bent roof holds more water. Nobody goes on it. Call a structural engineer before any work starts.`,
   ],
+  [
+    /^engineer-deck$/,
+    ({ where }) =>
+      standingOn(
+        say`The deck was found soft, and it is not made of wood. Nobody goes on it there. Call a structural engineer before any work starts.`,
+        where,
+      ),
+  ],
   [/^(no-way-out|no-outlet-known)$/, () => say`Rain has no way off this roof that we know of. It must get one first.`],
   [
     /^(no-second-way-out|area-no-second-way-out)$/,

@@ -1,8 +1,7 @@
 import { plainNumber } from '../../../units/print.ts';
 import { boardFeet, count, depthFigure } from '../page-figures.ts';
-import type { WoodRow } from '../types.ts';
 import { raisedRows } from './edges.ts';
-import { groundShown, laidOver } from './planned.ts';
+import { laidOver } from './planned.ts';
 import { keepsOldRoof, type Situation } from './situation.ts';
 import {
   alsoSaying,
@@ -14,45 +13,9 @@ import {
   type Taker,
   takerOf,
 } from './statement.ts';
-
-const startsLarge = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+import { isWoodDeck } from './wood.ts';
 
 const SMALL_IN = 0.25;
-
-const unitOf = ({ shown }: Because, unit: WoodRow['unit']): string => (shown === '1' ? unit.replace(/s$/, '') : unit);
-
-/** Wood as a range, and what brings it on. */
-export function woodStatements(situation: Situation): OwnerStatement[] {
-  const { assessment } = situation;
-  const wood = assessment.scope?.wood ?? null;
-  if (wood === null)
-    return [
-      say`No bad wood was noted, so no amount is worked out.`,
-      ...(keepsOldRoof(situation.call) ? [] : [say`${groundShown(situation)}, what lies below has the last word.`]),
-    ];
-  const take = takerOf(assessment);
-  const rows = wood.rows.map(({ what: name, unit, likely, oneInTen }, i) => {
-    const at = `scope.wood.rows.${i}`;
-    const side = assessment.plan.edges.findIndex((edge) => name.endsWith(`, side ${edge.side}`));
-    const what = take.quote('answer-scope', 'Wood', `${at}.what`, (text) =>
-      startsLarge(text.replace(/, side \d+$/, '')),
-    );
-    const where =
-      side < 0
-        ? ''
-        : take.quote('answer-scope', 'Edge', `plan.edges.${side}.label`, (text) => ` (${text.split(',')[0]})`);
-    const most = take.figure('answer-scope', 'One job in ten needs more', 'is', [`${at}.oneInTen`], count);
-    const usual = take.figure('answer-scope', 'Most likely', 'is', [`${at}.likely`], count);
-    return likely === oneInTen
-      ? say`${what}${where}: ${usual} ${unitOf(usual, unit)}.`
-      : say`${what}${where}: most likely ${usual} ${unitOf(usual, unit)}, and in one job of ten more than ${most} ${unitOf(most, unit)}.`;
-  });
-  return [
-    ...rows,
-    say`It is used only where the bare wood is soft, wet or split. Ask for a photo of each place first.`,
-    say`Ask that wood you do not need is paid back, and that past the upper figure work stops until you have signed.`,
-  ];
-}
 
 const caution = ({ assessment }: Situation, take: Taker, ...ids: readonly string[]): Because | null => {
   const i = assessment.cautions.findIndex(({ id }) => ids.includes(id));
@@ -201,7 +164,7 @@ export function extraStatements(situation: Situation): OwnerStatement[] {
   const hidden = take.quote('answer-assumed', 'Old coverings', `assumed.${Math.max(0, layers)}.because`);
   const rows = plan === 'taper' && layout !== null && !keepsOldRoof(call);
   return [
-    say`Wood beyond the amount in the price.`,
+    isWoodDeck(situation) ? say`Wood beyond the amount in the price.` : say`Mending of the deck, if it needs any.`,
     ...(rows && raised.paths.length > 0
       ? [say`Making ${raised} ${noun(raised, 'curb or pipe', 'curbs and pipes')} higher, if it is not in the price.`]
       : []),

@@ -93,4 +93,6 @@ export interface ScopeReport {
   tests: readonly { id: string; what: string; how: string; source: SourceNote }[];
   repairs: readonly RepairWork[];
   wood: WoodAllowance | null;
+  /** What the deck is made of, and whether it was found soft. */
+  deck: { name: string; isWood: boolean; soft: boolean };
 }
