@@ -34,6 +34,12 @@ export function plainNumber(value: number, decimals = 0): string {
   return text === '-0' ? '0' : text;
 }
 
+/** A figure that is asked for, rounded up to a whole one: printed, it is enough. */
+export const atLeast = (value: number): string => plainNumber(Math.ceil(value - 1e-6));
+
+/** A figure that is there or allowed, rounded down to a whole one. */
+export const atMost = (value: number): string => plainNumber(Math.floor(value + 1e-6));
+
 /** 24.541666 ft as 24′-6 1/2″, to the nearest 1/16 in. */
 export function feetInches(valueFt: number): string {
   const count = Math.round(Math.abs(valueFt) * 12 * SIXTEENTHS);

@@ -49,7 +49,14 @@ export function dampAnswers(input: DampInput): DampAnswers {
   });
   const { adjoining } = site.roof;
   const vents =
-    adjoining === null ? null : ventReport({ adjoining, edition: editionOf(ruleSet.building.id), climateZone });
+    adjoining === null
+      ? null
+      : ventReport({
+          adjoining,
+          edition: editionOf(ruleSet.building.id),
+          climateZone,
+          flat: { below: site.given.below, kind: below.kind },
+        });
   return {
     report: { moisture, energyRules: energyRules.report, vents: vents?.report ?? null },
     instead: moisture.noCompliantOption

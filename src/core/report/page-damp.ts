@@ -1,4 +1,4 @@
-import { plainNumber, rValue } from '../../units/print.ts';
+import { atLeast, atMost, plainNumber, rValue } from '../../units/print.ts';
 import type {
   CoolRoofOption,
   EnergyRuleRow,
@@ -128,14 +128,20 @@ export function coolCoverings({ coverings }: EnergyRulesReport): CoveringRow[] {
     }));
 }
 
+const ventPlaceWords: Readonly<Record<VentReport['vents'][number]['where'], string>> = {
+  high: 'high',
+  eaves: 'at the eaves',
+  between: 'between high and eaves',
+};
+
 /** The vents that were counted, one line each. */
 export const ventPieceRows = ({ vents }: VentReport) =>
-  vents.map(({ name, count, eachSqIn, totalSqIn, high, given, source }) => ({
+  vents.map(({ name, count, eachSqIn, totalSqIn, where, stays, given, source }) => ({
     name,
-    count: plainNumber(count),
+    count: count === null ? 'not counted' : plainNumber(count),
     each: `${plainNumber(eachSqIn)} sq in${given ? '' : ', usual'}`,
-    total: `${plainNumber(totalSqIn)} sq in`,
-    where: high ? 'high' : 'low',
+    total: count === null ? 'not known' : `${plainNumber(totalSqIn)} sq in`,
+    where: `${ventPlaceWords[where]}${stays ? '' : ', to close'}`,
     source,
   }));
 
@@ -145,7 +151,12 @@ export const ventStateWords: Readonly<Record<VentReport['conditions'][number]['s
   'not-known': 'not known',
 };
 
-const squareInches = (value: number | null): string => (value === null ? 'not known' : `${plainNumber(value)} sq in`);
+const squareInches = (value: number | null): string => (value === null ? 'not known' : `${atLeast(value)} sq in`);
+
+const uncounted = ({ vents }: VentReport): string => {
+  const names = vents.filter(({ count }) => count === null).map(({ name }) => name.split(',')[0]);
+  return names.length === 0 ? '' : `, and what nobody counted: ${names.join('; ')}`;
+};
 
 /** What is needed by both rules, and what is there. */
 export const ventFigures = (vents: VentReport): { what: string; value: string }[] => [
@@ -156,10 +167,15 @@ export const ventFigures = (vents: VentReport): { what: string; value: string }[
     value:
       vents.highFromSqIn === null || vents.highToSqIn === null
         ? 'not known'
-        : `${plainNumber(vents.highFromSqIn)} to ${plainNumber(vents.highToSqIn)} sq in`,
+        : `${atLeast(vents.highFromSqIn)} to ${atMost(vents.highToSqIn)} sq in`,
   },
+  { what: 'There today', value: `${atMost(vents.thereSqIn)} sq in${uncounted(vents)}` },
   {
-    what: 'There now',
-    value: `${plainNumber(vents.thereSqIn)} sq in (${plainNumber(vents.highSqIn)} high, ${plainNumber(vents.lowSqIn)} low)`,
+    what: vents.toClose.length === 0 ? 'Of that' : `Left with the ${vents.toClose.join(' and the ')} closed`,
+    value: `${vents.toClose.length === 0 ? '' : `${atMost(vents.countedSqIn)} sq in: `}${[
+      `${atMost(vents.highSqIn)} high`,
+      `${atMost(vents.eaveSqIn)} at the eaves`,
+      ...(vents.betweenSqIn > 0 ? [`${atMost(vents.betweenSqIn)} between`] : []),
+    ].join(', ')}`,
   },
 ];

@@ -197,16 +197,28 @@ export interface VentReport {
   /** Share of the 1/300 area that must be high, sq in. */
   highFromSqIn: number | null;
   highToSqIn: number | null;
+  /** All that is there today. */
   thereSqIn: number;
+  /** Outlets to close, for two kinds in one attic work against each other. */
+  toClose: readonly string[];
+  /** What is left once those are closed: the verdict counts this. */
+  countedSqIn: number;
+  /** Of what is counted: high, at the eaves, and between, as a gable louver is. */
   highSqIn: number;
-  lowSqIn: number;
+  eaveSqIn: number;
+  betweenSqIn: number;
   vents: readonly {
     kind: string;
     name: string;
-    count: number;
+    /** null = nobody counted it: it adds nothing. */
+    count: number | null;
     eachSqIn: number;
     totalSqIn: number;
-    high: boolean;
+    where: 'high' | 'eaves' | 'between';
+    /** Lets air out; the others let it in. */
+    outlet: boolean;
+    /** False: to be closed, and not counted. */
+    stays: boolean;
     given: boolean;
     source: SourceNote;
   }[];
