@@ -2,9 +2,10 @@ import type { Cited } from './sources.ts';
 
 /**
  * What a finding bears on when it is decided what to do with the roof. `local`: can be put right where it is. `surface`:
- * the top is worn, nothing is said of what lies below. `stain`: water stood here. `bare`: the top is gone. `pond`: water stays. `inside`: water has been
- * below the covering. `deck`: the deck itself gives. `edge-wood`: wood of the eave is rotten, which says nothing of the deck
- * behind it. `wet` and `dry`: the insulation was looked at. `none`: decides nothing.
+ * the top is worn, nothing is said of what lies below. `stain`: water stood here. `bare`: the top is gone. `pond`: water
+ * stays. `inside`: water has been below the covering. `deck`: the deck itself gives. `edge-wood`: wood of the eave is
+ * rotten, which says nothing of the deck behind it. `wet` and `dry`: the insulation was looked at. `off`: the old roof has
+ * been taken off. `none`: decides nothing.
  */
 export type FindingBearing =
   | 'local'
@@ -17,6 +18,7 @@ export type FindingBearing =
   | 'edge-wood'
   | 'wet'
   | 'dry'
+  | 'off'
   | 'none';
 
 export interface FindingKindRow extends Cited {
@@ -313,7 +315,7 @@ export const findingKinds = [
   {
     kind: 'deck-stripped',
     title: 'Deck taken off to the joists',
-    bears: 'none',
+    bears: 'off',
     tells: 'Fall can be built into the new deck.',
     tellsNot: 'Whether the joists are straight: string them.',
     also: ['bare joists', 'stripped to the joists'],

@@ -27,6 +27,11 @@ export const scopeRules = {
     ...practice,
     at: 'repair of roofs that pond',
   },
+  'roof-off': {
+    text: 'The old roof is off: nothing of it is left to mend, to coat or to cover.',
+    ...practice,
+    at: 'state of the work',
+  },
   'pond-not-known': {
     text: 'Nobody knows whether water stays on it for 48 hours.',
     ...practice,

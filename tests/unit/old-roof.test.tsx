@@ -114,6 +114,26 @@ describe('a deck that is not of wood', () => {
   });
 });
 
+describe('a roof that is stripped to the joists', () => {
+  it('has no old roof to mend, coat, cover or look into', () => {
+    const roof = smallRoof({
+      existing: { planes: [{ slopeInPerFt: 0.02, fallsToward: { side: 0 } }], readOn: 'deck' },
+      findings: [{ kind: 'deck-stripped' }],
+    });
+    const { answer, comesTo, ways, tests } = roof.scope!;
+    expect([comesTo, tests, roof.planned.note]).toEqual(['off', [], null]);
+    expect(answer).toBe(
+      'Build the deck and lay the new roof on it. The old roof is off: nothing of it is left to mend, to coat or to cover.',
+    );
+    expect(ways.map(({ standing }) => standing)).toEqual(['barred', 'barred', 'barred', 'open']);
+    const page = JSON.stringify(ownerPage(roof).sections.filter(({ id }) => id !== 'heat'));
+    expect(page).not.toMatch(
+      /small holes|from a window|when the old roof is off|while the old roof comes off|ruled out/i,
+    );
+    expect(kitchenTable(roof).first).toEqual([]);
+  });
+});
+
 describe('what settles it', () => {
   const pond = { surface: 'level', readOn: 'covering', seenPonds: [{ at: [9, 6], depthIn: 1, hoursAfterRain: 60 }] };
   const core = (kind: string, x: number) => ({ kind, at: [x, 6], foundBy: 'core' });

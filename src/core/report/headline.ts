@@ -22,6 +22,7 @@ const asks: Readonly<Record<NonNullable<ScopeReport['comesTo']> | 'open', string
   coat: 'What was found allows a coating and asks for no new roof.',
   're-cover': 'What was found asks for a new roof, the water does not.',
   'tear-off': 'What was found asks for a new roof, the water does not.',
+  off: 'The old roof is off, so it gets a new one.',
   open: 'Whether it needs a new roof is not decided.',
 };
 

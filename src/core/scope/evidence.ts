@@ -22,6 +22,8 @@ export interface ScopeInput {
 
 /** What is known of a roof where it is decided what to do with it; null = not known. */
 export interface ScopeEvidence {
+  /** The old roof has been taken off already. */
+  off: boolean;
   findings: readonly InspectionFinding[];
   ageYears: number | null;
   layers: number | null;
@@ -115,6 +117,7 @@ export function evidenceOf({
   const wetShare = wet === null ? null : wetShareOf(site.roof);
   const inside = anyBears(findings, 'inside');
   return {
+    off: anyBears(findings, 'off'),
     findings,
     ageYears,
     layers,

@@ -35,7 +35,7 @@ function noteOf(
   if (recommended === null || comesTo === null)
     return `${figures}. Whether it comes to that is not decided: see what to do with the old roof.`;
   if (recommended === own?.id) return work === 'tear-off' ? null : `${figures}.`;
-  if (comesTo === 'tear-off') return `${figures}; what was found asks for a tear-off to the deck.`;
+  if (comesTo === 'tear-off' || comesTo === 'off') return `${figures}; what was found asks for a tear-off to the deck.`;
   return `${figures}; ${lessThan[comesTo]}`;
 }
 

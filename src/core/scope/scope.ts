@@ -8,7 +8,7 @@ import { evidenceOf, type ScopeInput } from './evidence.ts';
 import { recoverWay } from './recover-way.ts';
 import { repairsOf } from './repairs.ts';
 import { scopeFindings } from './scope-findings.ts';
-import { coatWay, hasToMend, repairWay, tearOffWay } from './ways.ts';
+import { coatWay, hasToMend, repairWay, tearOffWay, waysWhenOff } from './ways.ts';
 
 const tests: readonly ScopeTestRow[] = scopeTests;
 
@@ -28,6 +28,7 @@ const verbs: Readonly<Record<ComesTo, string>> = {
   coat: 'It may be coated.',
   're-cover': 'A new roof may go over the old one.',
   'tear-off': 'Tear it off to the deck.',
+  off: 'Build the deck and lay the new roof on it.',
 };
 
 /** "cut cores or have the moisture scanned": either of the two tells. */
@@ -77,9 +78,9 @@ export function scopeOf(input: ScopeInput & { budgets: readonly Budget[] }): {
     covering: site.roof.covering.kind,
   });
   const coat = coatWay(evidence);
-  const ways = [repairWay(evidence, coat), coat, recover, tearOffWay(evidence, recover)];
+  const ways = evidence.off ? waysWhenOff() : [repairWay(evidence, coat), coat, recover, tearOffWay(evidence, recover)];
   const recommended = recommendedOf(ways);
-  const comesTo = recommended === 'repair' && !hasToMend(evidence) ? 'upkeep' : recommended;
+  const comesTo = evidence.off ? 'off' : recommended === 'repair' && !hasToMend(evidence) ? 'upkeep' : recommended;
   // The least way that is left decides; what the others ask comes into it only once that one falls.
   const settle = new Set(recommended === null ? ways.find(({ standing }) => standing === 'not-known')?.settle : []);
   const repairs = repairsOf(site);

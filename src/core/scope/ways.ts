@@ -82,6 +82,23 @@ export function coatWay(evidence: ScopeEvidence): ScopeWay {
   return out.way('coat');
 }
 
+/** The four ways where no old roof is left: a new one on the deck, whatever the old one was like. */
+export function waysWhenOff(): ScopeWay[] {
+  const nothingLeft = (id: ScopeWay['id']): ScopeWay => {
+    const out = new Weighing();
+    out.bar(reason('roof-off'));
+    return out.way(id);
+  };
+  const out = new Weighing();
+  out.note(reason('roof-off'));
+  return [
+    nothingLeft('repair'),
+    nothingLeft('coat'),
+    nothingLeft('re-cover'),
+    out.way('tear-off', 'New roof on a new deck'),
+  ];
+}
+
 /** Never on looks alone: it is open where the code, the moisture or the wood asks for it, or everything has been looked at. */
 export function tearOffWay(evidence: ScopeEvidence, recover: ScopeWay): ScopeWay {
   const { wet, wetShare, wetOverLimit, rotAndLeak, pastService, layers } = evidence;

@@ -25,8 +25,7 @@ export class Weighing {
   }
 
   /** A bar ends it; what is open after that needs no test. */
-  way(id: ScopeWay['id']): ScopeWay {
-    const title = scopeWays.find(({ way }) => way === id)?.title ?? id;
+  way(id: ScopeWay['id'], title: string = scopeWays.find(({ way }) => way === id)?.title ?? id): ScopeWay {
     if (this.#bars.length > 0) return { id, title, standing: 'barred', reasons: this.#bars, settle: [] };
     if (this.#opens.length > 0) {
       const reasons = [...this.#opens, ...this.#notes];

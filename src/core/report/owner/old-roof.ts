@@ -10,6 +10,7 @@ const callWords: Readonly<Record<NonNullable<ScopeReport['comesTo']>, string>> =
   coat: 'It can be coated. What was found does not call for a new roof.',
   're-cover': 'A new roof can go over the old one.',
   'tear-off': 'Tear the old roof off, down to the deck.',
+  off: 'Build the deck and lay the new roof on it.',
 };
 
 /** What settles it, as an owner would say it. */
@@ -83,7 +84,7 @@ export function scopeStatements(situation: Situation): OwnerStatement[] {
   return [
     standingOn(say`${callWords[comesTo]}`, answer),
     ...(ways[chosen].reasons.length === 0 ? [] : [say`${why(chosen)}`]),
-    // Nothing is asked for, so nothing has to be ruled out.
-    ...(comesTo === 'upkeep' ? [] : barred),
+    // Where nothing is asked for, or nothing is left of it, nothing has to be ruled out.
+    ...(comesTo === 'upkeep' || comesTo === 'off' ? [] : barred),
   ];
 }

@@ -49,7 +49,7 @@ export const keepsOldRoof = (call: Call): call is KeptCall => call === 'upkeep' 
 
 /** Whether the drawn new roof is what is planned, and not only what one would be. */
 export const isPlanned = ({ plan, call }: Pick<Situation, 'plan' | 'call'>): boolean =>
-  (plan === 'taper' || plan === 'flat-boards') && (call === 'tear-off' || call === 're-cover');
+  (plan === 'taper' || plan === 'flat-boards') && (call === 'tear-off' || call === 're-cover' || call === 'off');
 
 /** The layout that is offered, never a rejected one. */
 export const offeredLayout = ({ layouts, chosenLayout }: Assessment): Layout | null =>

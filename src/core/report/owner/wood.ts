@@ -33,7 +33,9 @@ export function woodStatements(situation: Situation): OwnerStatement[] {
   if (wood === null)
     return [
       say`No bad wood was noted, so no amount is worked out.`,
-      ...(keepsOldRoof(situation.call) ? [] : [say`${groundShown(situation)}, what lies below has the last word.`]),
+      ...(keepsOldRoof(situation.call) || situation.call === 'off'
+        ? []
+        : [say`${groundShown(situation)}, what lies below has the last word.`]),
     ];
   const take = takerOf(assessment);
   const rows = wood.rows.map(({ what: name, unit, likely, oneInTen }, i) => {

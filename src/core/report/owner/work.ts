@@ -138,7 +138,9 @@ export function workStatements(situation: Situation): OwnerStatement[] {
       ? []
       : [
           standingOn(
-            laidOver(situation) ? say`It is loud.` : say`It is loud, most of all while the old roof comes off.`,
+            laidOver(situation) || situation.call === 'off'
+              ? say`It is loud.`
+              : say`It is loud, most of all while the old roof comes off.`,
             noise,
           ),
         ]),

@@ -86,8 +86,8 @@ export interface ScopeReport {
   /** One or two sentences, the answer first. */
   answer: string;
   recommended: ScopeWay['id'] | null;
-  /** What that comes to: a repair of a roof on which nothing is broken is upkeep. */
-  comesTo: ScopeWay['id'] | 'upkeep' | null;
+  /** What that comes to: a repair of a roof on which nothing is broken is upkeep, and one that is off is laid anew. */
+  comesTo: ScopeWay['id'] | 'upkeep' | 'off' | null;
   ways: readonly ScopeWay[];
   /** What settles the open questions, the cheapest first. */
   tests: readonly { id: string; what: string; how: string; source: SourceNote }[];
