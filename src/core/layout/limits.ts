@@ -126,7 +126,7 @@ function edgeDrafts(site: Site, edge: SiteEdge, flashingIn: number): Draft[] {
     drafts.push({
       ...base,
       id: `${edge.id}-clear`,
-      where: tieIn ? `first shingles of the ${edge.label}` : `what must stay clear on the ${edge.label}`,
+      where: tieIn ? `first shingles of the ${edge.label}` : `flashing limit on the ${edge.label}`,
       kind: tieIn ? 'tie-in' : 'wall',
       heightsIn: clearIn === null ? null : ends(clearIn),
       clearIn: tieIn ? 0 : flashingIn,
