@@ -63,6 +63,14 @@ export const permeances = [
     at: '1/2 in with two coats of latex paint, 3 to 5',
     grade: 'memory',
   },
+  {
+    layer: 'old-boards',
+    perm: 25,
+    perInch: true,
+    source: 'practice',
+    at: 'perlite and wood fiber let vapor through: no retarder',
+    grade: 'practice',
+  },
   { layer: 'batts', perm: 120, perInch: true, source: 'memory', at: 'as still air', grade: 'memory' },
   { layer: 'open-cell', perm: 55, perInch: true, source: 'memory', at: 'open-cell spray foam', grade: 'memory' },
   {
@@ -197,6 +205,23 @@ export const wetAlarm = {
   source: 'practice',
   at: 'prudent alarm for wood decks',
   grade: 'practice',
+} as const satisfies Cited & Record<string, unknown>;
+
+/** Water that is left over from year to year must not reach the alarm while a covering lasts. */
+export const wetGrowth = {
+  years: 25,
+  source: 'practice',
+  at: 'water left over from year to year, within the life of a covering',
+  grade: 'practice',
+} as const satisfies Cited & Record<string, unknown>;
+
+/** Foam against the deck that stops air is a class II retarder, or has one on its room side, in these zones. */
+export const foamRetarder = {
+  zones: ['5', '6', '7', '8'],
+  mostPerm: 1,
+  source: 'irc-r806-5',
+  at: 'R806.5, class II in zones 5 to 8',
+  grade: 'found',
 } as const satisfies Cited & Record<string, unknown>;
 
 /** Air space between insulation and sheathing of a vented roof. */

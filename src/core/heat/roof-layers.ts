@@ -99,6 +99,10 @@ export function oldBuildUp(facts: RoofFacts): { coveringIn: number; boardsIn: nu
 
 const SERVICE_R_PER_IN = 5.6;
 
+/** R per inch of what lies under the old covering: an old foam roof is foam, else nobody saw it. */
+export const oldBoardsRPerIn = ({ covering }: Given): number =>
+  covering === 'spray-foam' ? SERVICE_R_PER_IN : oldBoards.rPerIn;
+
 function boards({ given }: RoofFacts, thicknessIn: number): Layer[] {
   if (thicknessIn <= 0) return [];
   if (given.covering === 'spray-foam') return [foam(thicknessIn, SERVICE_R_PER_IN)];
@@ -112,15 +116,15 @@ export function oldLayers(facts: RoofFacts): Layer[] {
 }
 
 /** What stays of the old build-up under the new one; it is torn off from the top. */
-function keptLayers(facts: RoofFacts): Layer[] {
-  const { given } = facts;
+export function keptBuildUp(facts: RoofFacts): { coveringIn: number; boardsIn: number } {
   const { boardsIn } = oldBuildUp(facts);
-  const oldIn = keptIn(given);
-  const coveringIn = Math.max(0, oldIn - boardsIn);
-  return [
-    ...(coveringIn > 0 ? [layerOf(oldSurfaceOf(facts).material, coveringIn)] : []),
-    ...boards(facts, Math.min(oldIn, boardsIn)),
-  ];
+  const oldIn = keptIn(facts.given);
+  return { coveringIn: Math.max(0, oldIn - boardsIn), boardsIn: Math.min(oldIn, boardsIn) };
+}
+
+function keptLayers(facts: RoofFacts): Layer[] {
+  const { coveringIn, boardsIn } = keptBuildUp(facts);
+  return [...(coveringIn > 0 ? [layerOf(oldSurfaceOf(facts).material, coveringIn)] : []), ...boards(facts, boardsIn)];
 }
 
 /** The new roof under one membrane, foam of one thickness, from the membrane to the room. */

@@ -1,4 +1,4 @@
-import { wetAlarm } from '../../../reference/vapor.ts';
+import { wetAlarm, wetGrowth } from '../../../reference/vapor.ts';
 import { cOfF } from '../heat/degrees.ts';
 import { type VaporLayer, type VaporState, vaporProfile } from './glaser.ts';
 import { saturationPa } from './psychrometrics.ts';
@@ -12,7 +12,7 @@ const FILMS = { outsideFilm: 0.04, insideFilm: 0.1 } as const;
 /** Years of the balance. */
 export const YEARS = 2;
 /** Left after two years: less is none. */
-const LEFT_G = 1;
+export const NOTHING_G = 1;
 
 export interface Month {
   /** 0 = January. */
@@ -86,6 +86,17 @@ export function yearBalance(layers: readonly VaporLayer[], winter: Winter, exces
   return { months, peakGPerM2, leftGPerM2: total, wettestFace };
 }
 
-/** Whether it never holds more water than is let pass, and is dry again in a year. Source: `wetAlarm` */
-export const driesOut = ({ peakGPerM2, leftGPerM2 }: Pick<YearBalance, 'peakGPerM2' | 'leftGPerM2'>): boolean =>
-  leftGPerM2 <= LEFT_G && peakGPerM2 <= wetAlarm.gPerM2;
+export type Water = Pick<YearBalance, 'peakGPerM2' | 'leftGPerM2'>;
+
+/**
+ * Years until it holds more than is let pass: 0 = at once, infinite = never. What is left at the end of the balance gathers
+ * on at that pace, and the swing of the seasons comes on top of it. Source: `wetAlarm`
+ */
+export function yearsToAlarm({ peakGPerM2, leftGPerM2 }: Water): number {
+  const roomG = wetAlarm.gPerM2 - (peakGPerM2 - leftGPerM2);
+  if (roomG < 0) return 0;
+  return leftGPerM2 <= 0 ? Number.POSITIVE_INFINITY : (YEARS * roomG) / leftGPerM2;
+}
+
+/** Whether it holds no more water than is let pass, for as long as a covering lasts. Source: `wetAlarm`, `wetGrowth` */
+export const yearHolds = (water: Water): boolean => yearsToAlarm(water) >= wetGrowth.years;

@@ -1,43 +1,25 @@
 import { coverBoard } from '../../../reference/insulation.ts';
-import { belowRPerIn, type LayerName, permeances, winterBoard } from '../../../reference/vapor.ts';
+import { winterBoard } from '../../../reference/vapor.ts';
 import { inches, plainNumber, rValue } from '../../units/print.ts';
-import { R_IP } from '../heat/degrees.ts';
 import { labelLaw } from '../layout/thermal.ts';
-import type { Assumption, Layout, MoistureReport, RetarderKind } from '../report/types.ts';
-import type { BelowInsulationKind, DeckKind } from '../roof.ts';
+import type { Assumption, Layout, Lining, MoistureReport } from '../report/types.ts';
+import type { BelowInsulationKind } from '../roof.ts';
 import type { Site } from '../site/site.ts';
-import { stillAirOf, type VaporLayer } from './glaser.ts';
-
-/** One layer of the roof, outside first. */
-export interface RoofLayer {
-  /** Its inner face in words. */
-  face: string;
-  r: number;
-  perm: number;
-  /** Slices that the balance cuts it in. */
-  slices: number;
-}
+import { type KeptRoof, keptAssumed, keptRoof, keptWords } from './kept.ts';
+import { layersOf, lined, type RoofLayer, rPerInOf } from './layers.ts';
 
 /** What lies above and below the deck once the new roof is on, at its thinnest. */
 export interface BuildUp {
   above: MoistureReport['above'];
   below: MoistureReport['below'] & { vented: 'yes' | 'no' | 'unknown' };
+  /** What stays of the old roof; null = nothing. */
+  kept: KeptRoof | null;
   layers: readonly RoofLayer[];
   assumed: readonly Assumption[];
 }
 
 /** Depth of a joist space where none is known: a 2 x 6. */
 export const USUAL_JOIST_IN = 5.5;
-const SLICE_R = 4;
-
-export const permOf = (layer: LayerName, thicknessIn = 1): number => {
-  const row = permeances.find((one) => one.layer === layer)!;
-  return row.perInch ? row.perm / Math.max(thicknessIn, 0.1) : row.perm;
-};
-
-export const rPerInOf = (kind: Exclude<BelowInsulationKind, 'none'>): number =>
-  belowRPerIn.find((row) => row.kind === kind)!.rPerIn;
-
 /** Insulation above the deck: flat boards as given, else the thinnest place of the layout, else nothing. */
 export function aboveDeck(site: Site, layout: Layout | null): MoistureReport['above'] {
   const { flatIn, flatRPerIn } = site.roof.insulation;
@@ -46,8 +28,8 @@ export function aboveDeck(site: Site, layout: Layout | null): MoistureReport['ab
     const winterR = flatIn * Math.min(winterBoard.rPerIn, flatRPerIn ?? winterBoard.rPerIn);
     return { winterR, labelR, what: `${inches(flatIn)} of flat board` };
   }
-  const basis = (id: string) => layout?.thermal?.bases.find((one) => one.id === id)?.thinnestR ?? 0;
   if (layout === null) return { winterR: 0, labelR: 0, what: 'nothing above the deck' };
+  const basis = (id: string): number => layout.thermal?.bases.find((one) => one.id === id)?.thinnestR ?? 0;
   return {
     winterR: basis('service-cold'),
     labelR: Math.max(0, basis('label') - coverBoard.r),
@@ -94,71 +76,55 @@ export function belowDeck(site: Site): { below: BuildUp['below']; assumed: Assum
   return { below: { kind, r, what: `${rValue(r)} of ${kindWords[kind]}`, vented }, assumed };
 }
 
-const deckLayer = (kind: DeckKind): LayerName =>
-  kind === 'plywood' ? 'plywood' : kind === 'osb' ? 'osb' : 'open-deck';
-
-/** R of the deck itself by inch: wood; other decks give next to nothing. */
-const DECK_R_PER_IN = 1;
-const woods: readonly DeckKind[] = ['plywood', 'osb', 'plank', 'tongue-and-groove'];
-
-export const isWood = (deckKind: DeckKind): boolean => woods.includes(deckKind);
-
-const sliced = (r: number): number => Math.max(1, Math.ceil(r / SLICE_R));
-
-function layersOf(site: Site, above: BuildUp['above'], below: BuildUp['below']): RoofLayer[] {
-  const { deckKind, deckThicknessIn } = site.given;
-  const boardsR = above.winterR;
-  const boardsIn = boardsR / winterBoard.rPerIn;
-  const ceiling = site.given.below === 'living-ceiling';
-  const belowR = below.r ?? 0;
-  const out: RoofLayer[] = [{ face: 'under the covering', r: 0.1, perm: permOf('covering'), slices: 1 }];
-  if (boardsR > 0)
-    out.push({ face: 'top of the deck', r: boardsR, perm: permOf('polyiso', boardsIn), slices: sliced(boardsR) });
-  const deckR = isWood(deckKind) ? deckThicknessIn * DECK_R_PER_IN : 0.1;
-  out.push({ face: 'underside of the deck', r: deckR, perm: permOf(deckLayer(deckKind)), slices: 1 });
-  if (belowR > 0 && below.kind !== null && below.kind !== 'none') {
-    const perm = permOf(below.kind, belowR / rPerInOf(below.kind));
-    out.push({ face: 'back of the ceiling', r: belowR, perm, slices: sliced(belowR) });
-  }
-  if (ceiling) out.push({ face: 'ceiling', r: 0.45, perm: permOf('painted-gypsum'), slices: 1 });
-  return out;
+/** What is tried besides what is planned. */
+export interface Change {
+  /** Flat board above the deck, in, besides what the layout has. */
+  moreIn?: number;
+  /** What is put below the deck in place of what lies there. */
+  below?: { kind: 'batts' | 'closed-cell'; r: number };
 }
 
-/**
- * The roof as layers, at the thinnest place of what goes above the deck.
- * @param moreIn flat board under it all besides what the layout has
- */
-export function buildUpOf(site: Site, layout: Layout | null, moreIn = 0): BuildUp {
+const putBelow = ({ kind, r }: NonNullable<Change['below']>): BuildUp['below'] => ({
+  kind: r > 0 ? kind : 'none',
+  r,
+  what: r > 0 ? `${rValue(r)} of ${kindWords[kind]}` : kindWords.none,
+  vented: 'no',
+});
+
+/** The roof as layers, at the thinnest place of what goes above the deck. */
+export function buildUpOf(site: Site, layout: Layout | null, change: Change = {}): BuildUp {
   const planned = aboveDeck(site, layout);
-  const moreR = moreIn * winterBoard.rPerIn;
-  const above = { ...planned, winterR: planned.winterR + moreR, labelR: planned.labelR + moreR };
-  const { below, assumed } = belowDeck(site);
-  return { above, below, layers: layersOf(site, above, below), assumed };
+  const kept = keptRoof(site);
+  const found = belowDeck(site);
+  const { moreIn = 0 } = change;
+  const below = change.below === undefined ? found.below : putBelow(change.below);
+  const boardsR = planned.winterR + moreIn * winterBoard.rPerIn;
+  const above = {
+    winterR: boardsR + (kept?.boardsR ?? 0),
+    labelR: planned.labelR + labelLaw.rIn(moreIn, moreIn),
+    what: kept === null ? planned.what : `${planned.what}, over ${keptWords(kept)}`,
+  };
+  const layers = layersOf(site, boardsR, kept, below);
+  return { above, below, kept, layers, assumed: [...found.assumed, ...keptAssumed(kept)] };
 }
 
-/** The roof with so much R above the deck and so much of batts below it, as a way to place the insulation. */
-export function placedAs(site: Site, aboveR: number, battsR: number): BuildUp {
-  const above = { winterR: aboveR, labelR: aboveR, what: `${rValue(aboveR)} above the deck` };
-  const kind = battsR > 0 ? ('batts' as const) : ('none' as const);
-  const below = { kind, r: battsR, what: kindWords[kind], vented: 'no' as const };
-  return { above, below, layers: layersOf(site, above, below), assumed: [] };
-}
+/** The same roof lined. */
+export const linedWith = (built: BuildUp, lining: Lining): BuildUp => ({
+  ...built,
+  layers: lined(built.layers, lining),
+});
 
-/** Layers for the vapor calculation, m2 K/W and m of still air, thick ones cut in slices. */
-export const vaporLayers = (layers: readonly RoofLayer[], slice = true): VaporLayer[] =>
-  layers.flatMap(({ r, perm, slices }) => {
-    const n = slice ? slices : 1;
-    return Array.from({ length: n }, () => ({ r: r / n / R_IP, sdM: stillAirOf(perm) / n }));
-  });
+/** R in winter of so much board by its label. */
+const winterOf = (labelR: number): number => (labelR * winterBoard.rPerIn) / labelLaw.rIn(1, 1);
 
-/** Permeance of the retarders, perms. */
-export const retarderPerm = (kind: Exclude<RetarderKind, 'none'>): number =>
-  permOf(kind === 'foil' ? 'foil-retarder' : 'retarder');
-
-/** The same roof with a vapor retarder on the deck. */
-export function withRetarder(layers: readonly RoofLayer[], kind: RetarderKind = 'sheet'): RoofLayer[] {
-  if (kind === 'none') return [...layers];
-  const at = layers.findIndex(({ face }) => face === 'underside of the deck');
-  const sheet = { face: 'vapor retarder', r: 0.01, perm: retarderPerm(kind), slices: 1 };
-  return [...layers.slice(0, at), sheet, ...layers.slice(at)];
+/** The bare deck with so much label R above it and such insulation below, as a way to place the insulation. */
+export function placedAs(site: Site, aboveR: number, kind: BelowInsulationKind, belowR: number): BuildUp {
+  const above = { winterR: winterOf(aboveR), labelR: aboveR, what: `${rValue(aboveR)} above the deck` };
+  const below = {
+    kind: belowR > 0 ? kind : ('none' as const),
+    r: belowR,
+    what: kindWords[kind],
+    vented: 'no' as const,
+  };
+  return { above, below, kept: null, layers: layersOf(site, above.winterR, null, below), assumed: [] };
 }

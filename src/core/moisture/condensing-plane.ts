@@ -22,12 +22,6 @@ export function rAboveFor(coldF: number, belowR: number): number {
   return (belowR * share) / (1 - share);
 }
 
-/** Most R below the deck that an R above it keeps dry; null = no limit. */
-export function rBelowFor(coldF: number, aboveR: number): number | null {
-  const share = shareAbove(coldF);
-  return share === 0 ? null : (aboveR * (1 - share)) / share;
-}
-
 export interface PlaneInput {
   aboveR: number;
   belowR: number;

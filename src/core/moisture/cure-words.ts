@@ -1,19 +1,19 @@
 import { wetAlarm } from '../../../reference/vapor.ts';
 import { inches, plainNumber, rValue } from '../../units/print.ts';
-import type { MoistureCure, MoistureReport, RetarderKind, StatedConstraint } from '../report/types.ts';
-import { rBelowFor } from './condensing-plane.ts';
+import type { Lining, MoistureCure, MoistureReport, StatedConstraint } from '../report/types.ts';
 import { DRIEST_PCT } from './cure.ts';
-import { retarderName } from './deck-sheet.ts';
+import { DECK } from './deck-sheet.ts';
+import { liningWords } from './lining.ts';
 import { ROOM_F } from './room.ts';
 
 export interface CureWordsInput {
   cure: MoistureCure;
-  above: MoistureReport['above'];
   below: MoistureReport['below'];
-  coldF: number;
   constraints: readonly StatedConstraint[];
-  /** The board that is planned meets the code's table for batts below the deck. */
-  meetsTable: boolean;
+  /** Nothing fails but a table of the code. */
+  codeAlone: boolean;
+  /** "the deck" */
+  ground: string;
 }
 
 /** Rounded up to what a tape reads: what is short must not be told as less. */
@@ -30,18 +30,20 @@ function named(parts: readonly string[]): string {
 }
 
 /** Whether the heights bear the board, at the tightest place. */
-function fitWords({ fits, tightest, raised, notMeasured, moreIn, slows }: MoistureCure): string[] {
+function fitWords({ fits, tightest, raised, notMeasured, moreIn, slows, planned }: MoistureCure): string[] {
   const lift =
     raised.length === 0
       ? ''
       : ` Raise with it: ${named(raised.map(({ where, byIn }) => `${where} by ${short(byIn)}`))}.`;
-  if (fits === null)
-    return notMeasured.length === 0
-      ? []
-      : [`Measure first whether the heights bear that: ${named(notMeasured)}.${lift}`];
+  const needed = inches(moreIn ?? slows?.moreIn ?? 0);
+  if (fits === null) {
+    if (notMeasured.length > 0) return [`Measure first whether the heights bear that: ${named(notMeasured)}.${lift}`];
+    if (planned || tightest === null) return [];
+    return [`There is room for ${left(tightest.leftIn)} at the ${tightest.where}, and the taper comes on top.`];
+  }
   if (!fits && tightest !== null)
     return [
-      `The heights do not bear that: ${left(tightest.leftIn)} is left at the ${tightest.where}, and ${inches(moreIn ?? slows?.moreIn ?? 0)} is needed.`,
+      `The heights do not bear that: ${planned ? `${left(tightest.leftIn)} is left` : `there is room for ${left(tightest.leftIn)}`} at the ${tightest.where}, and ${needed} is needed.`,
     ];
   return [
     tightest === null
@@ -50,63 +52,81 @@ function fitWords({ fits, tightest, raised, notMeasured, moreIn, slows }: Moistu
   ];
 }
 
+const over = (lining: Lining, ground: string): string => {
+  const words = liningWords(lining, ground);
+  return words === null ? '' : `, with ${words}`;
+};
+
 /** What gives where the board does not fit, or there is none that would do. */
-function insteadWords({ cure, above, below, coldF, constraints, meetsTable }: CureWordsInput): string[] {
+function insteadWords({ cure, below, constraints, ground }: CureWordsInput): string[] {
   const out: string[] = [];
-  if (cure.broken.length > 0)
+  const { broken, fewerBatts, sprayed, planned } = cure;
+  if (broken.length > 0)
     out.push(
-      `What gives first: raise ${named(cure.broken.map(({ where, shortIn }) => `the ${where} by ${short(shortIn)}`))}.`,
+      `What gives first: raise ${named(broken.map(({ where, shortIn }) => `the ${where} by ${short(shortIn)}`))}.`,
     );
-  if (below.kind === 'batts') {
-    const most = meetsTable ? Math.floor(rBelowFor(coldF, above.winterR) ?? 0) : 0;
+  if (below.kind !== 'batts') return out;
+  const enough = planned ? 'the board that is planned is enough' : 'no board is needed';
+  if (fewerBatts === null)
     out.push(
-      most > 0
-        ? `Or take batts out below the deck: over the board that is planned, ${rValue(most)} of them at most stays dry.`
-        : 'Or take the batts out below the deck: over the board that is planned, none may stay.',
+      `Taking batts out does not cure it: ${planned ? 'the board that is planned' : 'no board at all'} is too little even without them.`,
     );
-    if (!constraints.some(({ id }) => id === 'no-spray-foam'))
-      out.push('Or have closed-cell foam sprayed against the deck in place of the batts.');
+  else {
+    const what =
+      fewerBatts.mostR > 0
+        ? `batts out below the deck until ${rValue(fewerBatts.mostR)} is left`
+        : 'all batts out below the deck';
+    out.push(`Or take ${what}: ${enough} then${over(fewerBatts, ground)}.`);
   }
+  if (sprayed !== null && !constraints.some(({ id }) => id === 'no-spray-foam'))
+    out.push(
+      `Or have closed-cell foam sprayed against the deck in place of the batts until the space is full: ${enough} then${over(sprayed, ground)}.`,
+    );
   return out;
 }
 
-const over = (kind: RetarderKind): string => (kind === 'none' ? '' : `, over ${retarderName[kind]}`);
-
 /** The board that it takes, or that nothing is enough. */
-function boardWords({ moreIn, retarder, aboveR, slows, drierRoom }: MoistureCure): string[] {
-  if (moreIn !== null)
+function boardWords({ cure, ground, codeAlone }: CureWordsInput): string[] {
+  const { moreIn, aboveR, slows, drierRoom, planned } = cure;
+  if (moreIn !== null) {
+    const counted = ground === DECK ? '' : ' and old boards';
+    const r = `${rValue(aboveR ?? 0)} at its thinnest in winter${planned ? `, cover board${counted} counted` : ''}`;
+    const lay = planned
+      ? `Lay ${inches(moreIn)} more board above the deck, everywhere`
+      : `No board is planned above the deck. It takes ${inches(moreIn)} of it, everywhere`;
     return [
-      `Lay ${inches(moreIn)} more board above the deck, everywhere${over(retarder)}: ${rValue(aboveR ?? 0)} at its thinnest in winter, cover board counted.`,
+      `${codeAlone ? `For the table: ${lay.charAt(0).toLowerCase()}${lay.slice(1)}` : lay}${over(cure, ground)}: ${r}.`,
     ];
-  const none = `${drierRoom === null ? `No board, no retarder and no rooms down to ${DRIEST_PCT} % humidity make` : 'No board and no retarder makes'} it dry out within a year here.`;
+  }
+  const none = `${drierRoom === null ? `No board, no retarder and no rooms down to ${DRIEST_PCT} % humidity make` : 'No board and no retarder makes'} it stay dry here.`;
   if (slows === null) return [none];
-  const board = slows.moreIn === 0 ? '' : ` and ${inches(slows.moreIn)} more board`;
+  const board = slows.moreIn === 0 ? '' : ` and ${inches(slows.moreIn)} ${planned ? 'more board' : 'of board'}`;
   return [
-    `${none} Slowest is a foil-faced retarder${board}: ${plainNumber(slows.leftGPerM2)} g per sq m gather in two years, more than ${wetAlarm.gPerM2} in about ${plainNumber(slows.years)} years. No sun on the roof is counted in that.`,
+    `${none} Slowest is ${liningWords(slows, ground) ?? 'the roof as it is'}${board}: ${plainNumber(slows.leftGPerM2)} g per sq m gather in two years, more than ${wetAlarm.gPerM2} in about ${plainNumber(Math.floor(slows.years))} years. No sun on the roof is counted in that.`,
   ];
 }
 
-/** What to do against damp, the board and its heights first. Empty where a retarder alone cures it. */
+const NOTE_B =
+  'Or show the building office the winter temperature of the deck below: note b of Table R806.5 takes it in place of the table.';
+
+/** What to do against damp, the board and its heights first. Empty where a lining alone cures it. */
 export function cureWords(input: CureWordsInput): string[] {
-  const { cure } = input;
+  const { cure, codeAlone, ground } = input;
   const { moreIn, drierRoom, fits } = cure;
   if (moreIn === 0) return [];
-  const sure = moreIn !== null && fits === true;
-  const dry =
-    drierRoom === null
-      ? []
-      : [
-          `Or keep the rooms at ${drierRoom.mostPct} % humidity or less all winter, at ${ROOM_F} F and by a meter${over(drierRoom.retarder)}.`,
-        ];
+  const told = [...boardWords(input), ...((moreIn ?? cure.slows?.moreIn ?? 0) === 0 ? [] : fitWords(cure))];
+  if (codeAlone) return [...told, NOTE_B];
+  if (moreIn !== null && fits === true) return drierOf(drierRoom, told, ground);
   return [
-    ...boardWords(cure),
-    ...((moreIn ?? cure.slows?.moreIn ?? 0) === 0 ? [] : fitWords(cure)),
-    ...(sure ? [] : insteadWords(input)),
-    ...dry,
-    ...(sure
-      ? []
-      : [
-          `${moreIn === null && drierRoom === null ? 'A' : 'If that cannot be done, a'} building-science professional must decide before anything is ordered.`,
-        ]),
+    ...drierOf(drierRoom, [...told, ...insteadWords(input)], ground),
+    `${moreIn === null && drierRoom === null ? 'A' : 'If that cannot be done, a'} building-science professional must decide before anything is ordered.`,
   ];
 }
+
+const drierOf = (room: MoistureCure['drierRoom'], told: readonly string[], ground: string): string[] =>
+  room === null
+    ? [...told]
+    : [
+        ...told,
+        `Or keep the rooms at ${room.mostPct} % humidity or less all winter, at ${ROOM_F} F and by a meter${over(room, ground)}.`,
+      ];

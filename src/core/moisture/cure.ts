@@ -1,19 +1,21 @@
 import { wetAlarm } from '../../../reference/vapor.ts';
-import type { Budget, Layout, MoistureCure, RetarderKind } from '../report/types.ts';
-import { driesOut, YEARS, type YearBalance, yearBalance } from './balance.ts';
-import { type BuildUp, vaporLayers, withRetarder } from './build-up.ts';
+import type { Budget, Layout, Lining, MoistureCure } from '../report/types.ts';
+import { yearsToAlarm } from './balance.ts';
+import { type BuildUp, linedWith } from './build-up.ts';
 import { heightLeft } from './height-left.ts';
-import { type Room, roomOf } from './room.ts';
-import { moistureTests } from './tests.ts';
-import type { Winter } from './winter.ts';
+import { BARE, balanceOf, failing, liningFor, linings, type Place } from './lining.ts';
+import { roomOf } from './room.ts';
 
-export interface CureInput {
+export interface CureInput extends Place {
   /** The roof with so much more board above the deck, in. */
   builtWith: (moreIn: number) => BuildUp;
-  winter: Winter;
-  climateZone: string | null;
-  room: Room;
+  /** The roof as planned with so much R below the deck in place of what lies there. */
+  builtOver: (kind: 'batts' | 'closed-cell', r: number) => BuildUp;
+  /** What the space below the deck takes of closed-cell foam. */
+  foamR: number;
   layout: Layout | null;
+  /** Flat board that is planned where there is no layout. */
+  flatIn: number | null;
   budgets: readonly Budget[];
 }
 
@@ -22,37 +24,14 @@ const MOST_IN = 16;
 /** Drier rooms than this are asked of nobody. Common practice, no source. */
 export const DRIEST_PCT = 30;
 const STEP_PCT = 5;
+/** What fills up sooner than this is not worth laying. */
+const SLOW_YEARS = 10;
 
-/** From the cheapest on. */
-const retarders: readonly RetarderKind[] = ['none', 'sheet', 'foil'];
-
-type Tests = ReturnType<typeof moistureTests>;
-
-const passes = (tests: Tests): boolean => tests.every(({ state }) => state !== 'fails');
-
-type Place = Pick<CureInput, 'winter' | 'climateZone'>;
-
-const balanceWith = ({ winter }: Place, built: BuildUp, room: Room, retarder: RetarderKind): YearBalance =>
-  yearBalance(vaporLayers(withRetarder(built.layers, retarder)), winter, room.excessPa);
-
-/** Whether no test but that of the year fails. */
-const warmEnough = ({ winter, climateZone }: Place, built: BuildUp, room: Room): boolean =>
-  passes(moistureTests({ built, winter, climateZone, room, balance: null }));
-
-/** Whether no test fails. The balance takes longest and is asked last. */
-const holds = (input: Place, built: BuildUp, room: Room, retarder: RetarderKind): boolean =>
-  warmEnough(input, built, room) && driesOut(balanceWith(input, built, room, retarder));
-
-/** The cheapest retarder with which no test fails; null = none is enough. */
-export const retarderFor = (place: Place, built: BuildUp, room: Room): RetarderKind | null =>
-  retarders.find((kind) => holds(place, built, room, kind)) ?? null;
-
-/** Least board, in half inches, with which no test fails, and the cheapest retarder that is enough over it. */
-function leastMore(input: CureInput): { moreIn: number; retarder: RetarderKind } | null {
+/** Least board, in half inches, with which no test fails, and the cheapest lining that is enough with it. */
+function leastMore(input: CureInput): { moreIn: number; lining: Lining } | null {
   for (let moreIn = 0; moreIn <= MOST_IN; moreIn += STEP_IN) {
-    const built = input.builtWith(moreIn);
-    const retarder = retarderFor(input, built, input.room);
-    if (retarder !== null) return { moreIn, retarder };
+    const lining = liningFor(input, input.builtWith(moreIn));
+    if (lining !== null) return { moreIn, lining };
   }
   return null;
 }
@@ -61,39 +40,68 @@ function drierRoom(input: CureInput): MoistureCure['drierRoom'] {
   const built = input.builtWith(0);
   const from = STEP_PCT * (Math.ceil(input.room.humidityPct / STEP_PCT) - 1);
   for (let mostPct = from; mostPct >= DRIEST_PCT; mostPct -= STEP_PCT) {
-    const room = roomOf(input.winter, mostPct);
-    const retarder = retarderFor(input, built, room);
-    if (retarder !== null) return { mostPct, retarder };
+    const lining = liningFor({ ...input, room: roomOf(input.winter, mostPct) }, built);
+    if (lining !== null) return { mostPct, ...lining };
   }
   return null;
 }
 
-/** Where water gathers whatever is done: the tightest retarder over the least board with which it stays few years' water. */
+/** Where water gathers whatever is done: the tightest lining over the least board with which it takes years to be too much. */
 function slowest(input: CureInput): MoistureCure['slows'] {
   for (let moreIn = 0; moreIn <= MOST_IN; moreIn += STEP_IN) {
     const built = input.builtWith(moreIn);
-    if (!warmEnough(input, built, input.room)) continue;
-    const { peakGPerM2, leftGPerM2 } = balanceWith(input, built, input.room, 'foil');
-    if (peakGPerM2 > wetAlarm.gPerM2) continue;
-    return { retarder: 'foil', moreIn, peakGPerM2, leftGPerM2, years: (YEARS * wetAlarm.gPerM2) / leftGPerM2 };
+    const lining = linings(built).at(-1)!;
+    const tight = linedWith(built, lining);
+    if (failing(input, tight).some(({ id }) => id !== 'year-balance')) continue;
+    const water = balanceOf(input, tight);
+    const years = yearsToAlarm(water);
+    if (water.peakGPerM2 > wetAlarm.gPerM2 || years < SLOW_YEARS) continue;
+    return { ...lining, moreIn, peakGPerM2: water.peakGPerM2, leftGPerM2: water.leftGPerM2, years };
+  }
+  return null;
+}
+
+/** More than any joist space holds: with so much the amount is no limit. */
+const NO_LIMIT_R = 60;
+
+/**
+ * Most R of batts under a build-up with which no test fails, and the lining that it takes; null = even none is too much.
+ * @param fromR less than is there
+ * @param asWater the tables of the code are not asked
+ */
+export function mostBatts(
+  place: Place,
+  builtOver: CureInput['builtOver'],
+  { fromR = NO_LIMIT_R, asWater = false },
+): { r: number; lining: Lining; noLimit: boolean } | null {
+  for (let r = Math.max(0, Math.ceil(fromR) - 1); r >= 0; r--) {
+    const lining = liningFor(place, builtOver('batts', r), asWater);
+    if (lining !== null) return { r, lining, noLimit: fromR === NO_LIMIT_R && r === NO_LIMIT_R - 1 };
   }
   return null;
 }
 
 /**
- * What makes a roof that fails a test hold all of them: a vapor retarder on the deck, more board above it, drier rooms.
- * Each is the same roof put through the same tests again; a retarder is taken where it saves board.
+ * What makes a roof that fails a test hold all of them: a vapor retarder, a coating of the foam, more board, fewer batts, foam in their place,
+ * drier rooms. Each is the same roof put through the same tests again; a retarder is taken where it saves board.
  * Correctness: tests/cases/damp-cures.test.ts
  */
 export function cureOf(input: CureInput): MoistureCure {
-  const { moreIn, retarder } = leastMore(input) ?? { moreIn: null, retarder: 'none' };
+  const { moreIn, lining } = leastMore(input) ?? { moreIn: null, lining: BARE };
   const slows = moreIn === null ? slowest(input) : null;
+  const { below, above } = input.builtWith(0);
+  const fewer =
+    moreIn !== 0 && below.kind === 'batts' ? mostBatts(input, input.builtOver, { fromR: below.r ?? 0 }) : null;
   return {
-    retarder,
+    ...lining,
     moreIn,
     aboveR: moreIn === null ? null : input.builtWith(moreIn).above.winterR,
     slows,
-    ...heightLeft(input.layout, input.budgets, moreIn ?? slows?.moreIn ?? null),
+    ...heightLeft(input, moreIn ?? slows?.moreIn ?? null),
+    planned: above.winterR > 0,
+    sprayed:
+      moreIn !== 0 && below.kind === 'batts' ? liningFor(input, input.builtOver('closed-cell', input.foamR)) : null,
+    fewerBatts: fewer === null ? null : { mostR: fewer.r, ...fewer.lining },
     drierRoom: moreIn === 0 ? null : drierRoom(input),
   };
 }

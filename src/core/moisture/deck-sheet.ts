@@ -1,8 +1,10 @@
 import { deckAirSeal } from '../../../reference/vapor.ts';
+import { rValue } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { DeckSheet, MoistureCure, MoistureReport, RetarderKind } from '../report/types.ts';
 import type { DeckKind } from '../roof.ts';
-import { isWood, retarderPerm } from './build-up.ts';
+import type { KeptRoof } from './kept.ts';
+import { isFoam, isWood, retarderPerm } from './layers.ts';
 
 export const retarderName = {
   sheet: 'a vapor retarder',
@@ -12,8 +14,8 @@ export const retarderName = {
 /** What the boards lie on. */
 export interface DeckUnder {
   kind: DeckKind;
-  /** The old covering, or a part of it, stays under the boards. */
-  keepsOld: boolean;
+  /** What stays of the old roof under the boards; null = nothing. */
+  kept: KeptRoof | null;
 }
 
 const cast: readonly DeckKind[] = ['concrete', 'lightweight-concrete'];
@@ -26,42 +28,56 @@ function gapsOf(kind: DeckKind): string {
   return isWood(kind) ? 'joints between sheets are open' : 'joints of the deck are open';
 }
 
-/** How the deck is made airtight. */
-export function airWords({ kind, keepsOld }: DeckUnder): string {
-  if (keepsOld)
+export const DECK = 'the deck';
+
+/** What a sheet is laid on. */
+export const groundOf = (kept: KeptRoof | null): string => (kept === null ? DECK : 'what stays of the old roof');
+
+/** How air is kept out of the boards. */
+export function airWords({ kind, kept }: DeckUnder): string {
+  if (kept?.covering)
     return 'The old covering stays under the boards and stops the air: patch it tight at walls, curbs and pipes.';
+  if (kept !== null)
+    return 'Lay a taped or self-adhered airtight sheet over what stays of the old roof: its covering, which stopped the air, comes off.';
   if (cast.includes(kind))
     return 'Seal cracks, joints and the gap round every pipe in the concrete: the slab itself stops air.';
   return `Make the deck airtight with a taped or self-adhered sheet: ${gapsOf(kind)}.`;
 }
+
+export const COAT =
+  'Coat the foam on its room side as a vapor retarder of class II (1 perm or less), by its maker’s sheet.';
+
+export const SHEET_HELD =
+  'No sheet for the deck is on the order yet: whether it must stop vapor or air alone hangs on what lies below.';
+
+const coreWords = ({ boardsR }: KeptRoof): string =>
+  boardsR > 0
+    ? `Cut a core before the order: what stays is taken as dry and ${rValue(boardsR)}. Wet boards come out.`
+    : 'Cut a core before the order: what stays must be dry.';
 
 export interface SheetAsked {
   sheet: DeckSheet | null;
   todo: readonly string[];
 }
 
-/** The sheet on the deck that the roof asks for. Over foam none, and over what is not known none yet. */
-export function sheetAsked(
-  under: DeckUnder,
-  below: MoistureReport['below']['kind'],
-  { advice, source }: MoistureReport['retarder'],
-  cure: MoistureCure | null,
-): SheetAsked {
-  if (below !== 'none' && below !== 'batts') return { sheet: null, todo: [] };
-  if (under.keepsOld) return { sheet: null, todo: [airWords(under)] };
-  if (advice === 'yes') {
-    const kind = (cure?.slows ?? cure)?.retarder === 'foil' ? 'foil' : 'sheet';
+type Advised = MoistureReport['retarder'];
+
+function sheetOn(under: DeckUnder, { advice, source }: Advised, kind: RetarderKind): SheetAsked {
+  const on = groundOf(under.kept);
+  if (kind !== 'none' || advice === 'yes') {
+    const laid = kind === 'foil' ? 'foil' : 'sheet';
     return {
       sheet: {
         kind: 'vapor-retarder',
-        mostPerm: retarderPerm(kind),
+        mostPerm: retarderPerm(laid),
+        on,
         why: 'Stops vapor and air on the warm side of the boards.',
         source,
       },
-      todo: [`Lay ${retarderName[kind]} on the deck before the first board, tight at laps, walls, curbs and pipes.`],
+      todo: [`Lay ${retarderName[laid]} on ${on} before the first board, tight at laps, walls, curbs and pipes.`],
     };
   }
-  if (cast.includes(under.kind)) return { sheet: null, todo: [airWords(under)] };
+  if (under.kept === null && cast.includes(under.kind)) return { sheet: null, todo: [airWords(under)] };
   const why =
     advice === 'no'
       ? 'Stops air and lets vapor through, so that the roof can dry to the room.'
@@ -69,7 +85,27 @@ export function sheetAsked(
         ? 'Stops air; a vapor retarder, which is to be considered here, takes its place and does both.'
         : 'Stops air; whether it must stop vapor too is not known before the place is.';
   return {
-    sheet: { kind: 'air-sheet', mostPerm: null, why, source: sourceNote(deckAirSeal) },
+    sheet: { kind: 'air-sheet', mostPerm: null, on, why, source: sourceNote(deckAirSeal) },
     todo: [airWords(under)],
+  };
+}
+
+/** The sheet under the boards and the coating that the roof asks for; over what is not known below none yet. */
+export function sheetAsked(
+  under: DeckUnder,
+  below: MoistureReport['below']['kind'],
+  advised: Advised,
+  cure: MoistureCure | null,
+): SheetAsked {
+  if (below === null && !under.kept?.covering) return { sheet: null, todo: [SHEET_HELD] };
+  const lining = cure?.slows ?? cure;
+  const kind = lining?.retarder ?? 'none';
+  const { sheet, todo } =
+    under.kept?.covering || (isFoam(below) && kind === 'none')
+      ? { sheet: null, todo: isFoam(below) ? [] : [airWords(under)] }
+      : sheetOn(under, advised, kind);
+  return {
+    sheet,
+    todo: [...(lining?.coat ? [COAT] : []), ...todo, ...(under.kept === null ? [] : [coreWords(under.kept)])],
   };
 }

@@ -3,8 +3,8 @@ import { lowSlopeVenting, unventedRule, ventSpace } from '../../../reference/vap
 import { inches, rValue } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { InsulationOption, Relaxation, StatedConstraint } from '../report/types.ts';
-import type { Preferences } from '../roof.ts';
-import { rPerInOf } from './build-up.ts';
+import type { BelowInsulationKind, Preferences } from '../roof.ts';
+import { rPerInOf } from './layers.ts';
 
 export interface OptionInput {
   joistIn: number;
@@ -14,10 +14,10 @@ export interface OptionInput {
   riseFt: number;
   areaSqFt: number;
   targetR: number | null;
-  /** Least R above the deck over so much R below it, by code table and share; null = not known. */
-  leastAboveR: (belowR: number) => number | null;
-  /** Whether so much R above the deck over so much R of batts dries out in the year here, and what it takes. */
-  dryWith: (aboveR: number, battsR: number) => { dry: boolean; words: string };
+  /** Least R above the deck over so much R of batts with which every test holds, else by the code; null = not known. */
+  leastAboveR: (battsR: number) => number | null;
+  /** Whether so much R above the deck over so much R below it stays dry here, and what it takes or what fails. */
+  dryWith: (aboveR: number, kind: BelowInsulationKind, belowR: number) => { dry: boolean | null; words: string };
   constraints: readonly StatedConstraint[];
   /** Nothing can go below: the deck is the ceiling. */
   exposed: boolean;
@@ -46,12 +46,21 @@ type Draft = Omit<InsulationOption, 'reachesTarget' | 'breaks' | 'source'> & {
 
 const aboveBreaks = ['keep-covering', 'no-foam-above'] as const;
 
+function aloneWords(dry: boolean | null): string {
+  if (dry === true) return 'By the figures here the deck stays warm enough, but';
+  return `Air from the room passes through batts${dry === false ? ' and wets the cold deck' : ''}:`;
+}
+
 function belowDrafts({ joistIn, wood, riseFt, leastAboveR, targetR, dryWith }: OptionInput): Draft[] {
   const battsR = joistIn * rPerInOf('batts');
+  const foamR = joistIn * rPerInOf('closed-cell');
   const ventedR = Math.max(0, joistIn - ventSpace.leastIn) * rPerInOf('batts');
   const high = riseFt >= lowSlopeVenting.heightFt;
   const needR = leastAboveR(battsR);
   const boardR = needR === null ? null : Math.max(needR, (targetR ?? 0) - battsR);
+  const board = boardR === null ? null : dryWith(boardR, 'batts', battsR);
+  const alone = dryWith(0, 'batts', battsR);
+  const foam = dryWith(0, 'closed-cell', foamR);
   return [
     {
       id: 'vented-batts',
@@ -72,12 +81,12 @@ function belowDrafts({ joistIn, wood, riseFt, leastAboveR, targetR, dryWith }: O
       r: battsR,
       aboveR: 0,
       against: [],
-      dry: (needR ?? 1) <= 0,
+      dry: alone.dry,
       allowedByCode: false,
-      why: 'Air from the room passes through batts and wets the cold deck: the code does not allow them alone without vents.',
+      why: `${aloneWords(alone.dry)} the code does not allow them alone without vents.${alone.words}`,
       row: unventedRule,
     },
-    ...(boardR === null
+    ...(boardR === null || board === null
       ? []
       : [
           {
@@ -86,21 +95,21 @@ function belowDrafts({ joistIn, wood, riseFt, leastAboveR, targetR, dryWith }: O
             r: battsR + boardR,
             aboveR: boardR,
             against: aboveBreaks,
-            dry: dryWith(boardR, battsR).dry,
+            dry: board.dry,
             allowedByCode: true,
-            why: `Board of ${rValue(boardR)} on the deck keeps it warm over ${rValue(battsR)} of batts; it needs a new covering.${dryWith(boardR, battsR).words}`,
+            why: `${board.dry === false ? `Board of ${rValue(boardR)} on the deck is not enough over ${rValue(battsR)} of batts` : `Board of ${rValue(boardR)} on the deck keeps it warm over ${rValue(battsR)} of batts`}; it needs a new covering.${board.words}`,
             row: unventedRule,
           } satisfies Draft,
         ]),
     {
       id: 'closed-cell',
       title: 'Closed-cell foam sprayed against the deck from below',
-      r: joistIn * rPerInOf('closed-cell'),
+      r: foamR,
       aboveR: 0,
       against: ['no-spray-foam'],
-      dry: true,
+      dry: foam.dry,
       allowedByCode: true,
-      why: `${inches(joistIn)} of foam gives ${rValue(joistIn * rPerInOf('closed-cell'))}, and no air reaches the deck; a leak shows late.`,
+      why: `${inches(joistIn)} of foam gives ${rValue(foamR)}, and no air reaches the deck; a leak shows late.${foam.words}`,
       row: unventedRule,
     },
   ];
@@ -116,7 +125,7 @@ function reaches(r: number, { targetR, areaSqFt }: OptionInput): InsulationOptio
 export function insulationOptions(input: OptionInput): InsulationOption[] {
   const { targetR, constraints, exposed } = input;
   const aboveR = targetR ?? 30;
-  const allAbove = input.dryWith(aboveR, 0);
+  const allAbove = input.dryWith(aboveR, 'none', 0);
   const drafts: Draft[] = [
     ...(exposed ? [] : belowDrafts(input)),
     {
@@ -140,7 +149,7 @@ export function insulationOptions(input: OptionInput): InsulationOption[] {
 }
 
 const sound = ({ dry, allowedByCode, reachesTarget }: InsulationOption): boolean =>
-  dry && allowedByCode && reachesTarget !== 'no';
+  dry === true && allowedByCode && reachesTarget !== 'no';
 
 /** Whether something keeps all that must stay, stays dry, is allowed and reaches the R. */
 export const someCompliant = (options: readonly InsulationOption[]): boolean =>

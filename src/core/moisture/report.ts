@@ -1,26 +1,26 @@
 import { unventedRule, wetAlarm } from '../../../reference/vapor.ts';
 import { sourceNote } from '../finding.ts';
 import { signedAreaSqFt } from '../geometry/vector.ts';
-import { cOfF, fOfC } from '../heat/degrees.ts';
 import type { EnergyTarget } from '../layout/energy-target.ts';
-import type { Assumption, Budget, Layout, MoistureReport } from '../report/types.ts';
-import { plannedWork } from '../site/planned-work.ts';
+import type { Assumption, Budget, Layout, Lining, MoistureCure, MoistureReport } from '../report/types.ts';
 import type { Site } from '../site/site.ts';
-import { monthPressures, yearBalance } from './balance.ts';
-import { buildUpOf, isWood, placedAs, type RoofLayer, USUAL_JOIST_IN, vaporLayers, withRetarder } from './build-up.ts';
-import { rBelowFor } from './condensing-plane.ts';
-import { cureOf, retarderFor } from './cure.ts';
+import type { YearBalance } from './balance.ts';
+import { type BuildUp, buildUpOf, linedWith, USUAL_JOIST_IN } from './build-up.ts';
+import { cureOf, mostBatts } from './cure.ts';
 import { cureWords } from './cure-words.ts';
-import { retarderName, sheetAsked } from './deck-sheet.ts';
-import { faceTemperatures, vaporProfile } from './glaser.ts';
+import { groundOf, sheetAsked } from './deck-sheet.ts';
+import { codeAlone } from './judged.ts';
+import { isFoam, isWood, rPerInOf } from './layers.ts';
+import { balanceOf, linings, liningWords, type Place } from './lining.ts';
 import { constraintsOf, insulationOptions, relaxations, someCompliant } from './options.ts';
-import { dewPointOf, saturationPa } from './psychrometrics.ts';
+import { dryness, leastAboveDry } from './placing.ts';
+import { januaryProfile } from './profile.ts';
 import { retarderAdvice } from './retarder.ts';
-import { ROOM_F, type Room, roomAssumed, roomOf } from './room.ts';
+import { ROOM_F, roomAssumed, roomOf } from './room.ts';
 import { deckF, leastAbove, moistureTests } from './tests.ts';
 import { riseOf, ventingOf } from './venting.ts';
 import { moistureVerdict } from './verdict.ts';
-import { type Winter, winterFor } from './winter.ts';
+import { winterFor } from './winter.ts';
 
 export interface MoistureInput {
   site: Site;
@@ -36,33 +36,56 @@ export interface MoistureAnswer {
   assumed: readonly Assumption[];
 }
 
-const FILMS = { outsideFilm: 0.03, insideFilm: 0.107 } as const;
-/** January by the layers: temperature and dew point at every inner face. */
-function januaryProfile(layers: readonly RoofLayer[], winter: Winter, room: Room): MoistureReport['profile'] {
-  const air = monthPressures(winter, 0, room.excessPa);
-  const coarse = vaporLayers(layers, false);
-  const state = { ...air, insideC: cOfF(ROOM_F), ...FILMS };
-  const points = vaporProfile(coarse, state, saturationPa);
-  return faceTemperatures(coarse, state)
-    .slice(1)
-    .map((airC, i) => ({
-      face: layers[i].face,
-      airF: fOfC(airC),
-      dewPointF: fOfC(dewPointOf(Math.max(1, points[i + 1].vaporPa))),
-    }));
+/** What a roof can be lined with that cures it, else the plainest lining that does anything; null = it bears none. */
+function liningShown(built: BuildUp, cure: MoistureCure | null): Lining | null {
+  const lining = cure?.slows ?? cure;
+  if (lining != null && liningWords(lining) !== null) return lining;
+  return linings(built).find((one) => one.retarder !== 'none' || one.coat) ?? null;
 }
 
-function balanceOf(layers: readonly RoofLayer[], winter: Winter, excessPa: number) {
-  const plain = yearBalance(vaporLayers(layers), winter, excessPa);
-  const sealed = yearBalance(vaporLayers(withRetarder(layers)), winter, excessPa);
-  const report: NonNullable<MoistureReport['balance']> = {
+function balanceReport(
+  place: Place,
+  built: BuildUp,
+  plain: YearBalance,
+  cure: MoistureCure | null,
+): NonNullable<MoistureReport['balance']> {
+  const lining = liningShown(built, cure);
+  const sealed = lining === null ? null : balanceOf(place, linedWith(built, lining));
+  return {
     peakGPerM2: plain.peakGPerM2,
     leftGPerM2: plain.leftGPerM2,
     alarmGPerM2: wetAlarm.gPerM2,
     months: plain.months.map(({ month, waterGPerM2 }) => ({ month, gPerM2: waterGPerM2 })),
-    withRetarder: { peakGPerM2: sealed.peakGPerM2, leftGPerM2: sealed.leftGPerM2 },
+    withLining:
+      lining === null || sealed === null
+        ? null
+        : {
+            what: liningWords(lining, groundOf(built.kept)) ?? '',
+            peakGPerM2: sealed.peakGPerM2,
+            leftGPerM2: sealed.leftGPerM2,
+          },
   };
-  return { plain, sealed, report };
+}
+
+const joistIn = ({ roof }: Site): number => roof.deck.joists?.depthIn ?? USUAL_JOIST_IN;
+
+/** The ways to place the insulation; none where foam is there already and nothing must stay. */
+function optionsOf({ site, energy }: MoistureInput, place: Place | null, leastR: (battsR: number) => number | null) {
+  const { roof, given } = site;
+  const constraints = constraintsOf(roof.preferences);
+  if (!given.below.startsWith('living')) return [];
+  if (isFoam(roof.insulation.below?.kind ?? null) && constraints.length === 0) return [];
+  return insulationOptions({
+    joistIn: joistIn(site),
+    wood: isWood(given.deckKind),
+    riseFt: riseOf(site),
+    areaSqFt: Math.abs(signedAreaSqFt(roof.outline)),
+    targetR: energy.r,
+    leastAboveR: leastR,
+    dryWith: (aboveR, kind, belowR) => dryness(place, site, aboveR, kind, belowR),
+    constraints,
+    exposed: given.below === 'living-exposed-deck',
+  });
 }
 
 /**
@@ -70,87 +93,64 @@ function balanceOf(layers: readonly RoofLayer[], winter: Winter, excessPa: numbe
  * balance by months. A steady profile is shown and not graded, for it fails every roof that is sealed on its cold side.
  * Correctness: tests/published/moisture-*.test.ts, tests/cases/damp.test.ts
  */
-export function moistureReport({ site, layout, energy, budgets }: MoistureInput): MoistureAnswer {
+export function moistureReport(input: MoistureInput): MoistureAnswer {
+  const { site, layout, energy, budgets } = input;
   const { roof, given } = site;
   const { winter, climateZone, assumed } = winterFor(roof.place);
   const built = buildUpOf(site, layout);
-  const { above, below, layers } = built;
+  const { above, below, layers, kept } = built;
   const heated = given.below.startsWith('living');
   const room = winter === null || !heated ? null : roomOf(winter, roof.building.winterHumidityPct);
-  const known = winter !== null && room !== null && below.r !== null;
-  const balance = known ? balanceOf(layers, winter, room.excessPa) : null;
-  const tested = {
-    built,
-    winter,
-    climateZone,
-    room,
-    balance: balance?.plain ?? null,
-  };
+  const place: Place | null = winter === null || room === null ? null : { winter, climateZone, room };
+  const known = below.r === null ? null : place;
+  const plain = known === null ? null : balanceOf(known, built);
+  const tested = { built, winter, climateZone, room, balance: plain };
   const tests = heated ? moistureTests(tested) : [];
-  const leastFor = (belowR: number): number | null => leastAbove(winter, climateZone, belowR);
-  const leastAboveR = below.kind === 'batts' && below.r !== null ? leastFor(below.r) : below.kind === 'none' ? 0 : null;
-  const mostBelowR = winter === null ? null : rBelowFor(winter.coldF, above.winterR);
-  const dryWith = (aboveR: number, battsR: number): { dry: boolean; words: string } => {
-    if (winter === null || room === null) return { dry: true, words: '' };
-    const retarder = retarderFor({ winter, climateZone }, placedAs(site, aboveR, battsR), room);
-    if (retarder === null)
-      return { dry: false, words: ' In rooms so damp more water gathers in it than dries in a year.' };
-    return { dry: true, words: retarder === 'none' ? '' : ` It takes ${retarderName[retarder]} on the deck.` };
-  };
-  const constraints = constraintsOf(roof.preferences);
-  const riseFt = riseOf(site);
-  const foamThere = below.kind === 'closed-cell' || below.kind === 'open-cell';
-  const options =
-    heated && (!foamThere || constraints.length > 0)
-      ? insulationOptions({
-          joistIn: roof.deck.joists?.depthIn ?? USUAL_JOIST_IN,
-          wood: isWood(given.deckKind),
-          riseFt,
-          areaSqFt: Math.abs(signedAreaSqFt(roof.outline)),
-          targetR: energy.r,
-          leastAboveR: leastFor,
-          dryWith,
-          constraints,
-          exposed: given.below === 'living-exposed-deck',
+  const builtOver = (kind: 'batts' | 'closed-cell', r: number): BuildUp =>
+    buildUpOf(site, layout, { below: { kind, r } });
+  const cure =
+    known !== null && tests.some(({ state }) => state === 'fails')
+      ? cureOf({
+          ...known,
+          builtWith: (moreIn) => buildUpOf(site, layout, { moreIn }),
+          builtOver,
+          foamR: joistIn(site) * rPerInOf('closed-cell'),
+          layout,
+          flatIn: roof.insulation.flatIn,
+          budgets,
         })
-      : [];
+      : null;
+  const balance = known === null || plain === null ? null : balanceReport(known, built, plain, cure);
+  const constraints = constraintsOf(roof.preferences);
+  const byCode = (battsR: number): number | null => leastAbove(winter, climateZone, battsR);
+  const dryR = (battsR: number): number | null => (place === null ? null : leastAboveDry(place, site, battsR));
+  const options = optionsOf(input, place, (battsR) => dryR(battsR) ?? byCode(battsR));
   const noCompliantOption = constraints.length > 0 && options.length > 0 && !someCompliant(options);
-  const failing = known && tests.some(({ state }) => state === 'fails');
-  const cure = failing
-    ? cureOf({ builtWith: (moreIn) => buildUpOf(site, layout, moreIn), winter, climateZone, room, layout, budgets })
-    : null;
-  const deck = { kind: given.deckKind, keepsOld: plannedWork(site) !== 'tear-off' };
+  const deck = { kind: given.deckKind, kept };
   const retarder = retarderAdvice({
-    foamBelow: below.kind === 'closed-cell',
+    built,
     januaryF: winter?.januaryF ?? null,
     humidityPct: room?.humidityPct ?? 0,
     excessPa: room?.excessPa ?? 0,
     climateZone,
-    balance: balance?.plain ?? null,
-    sealed: balance?.sealed ?? null,
+    balance: plain,
+    sealed: balance?.withLining ?? null,
     cure,
     deck,
   });
   const asked = heated ? sheetAsked(deck, below.kind, retarder, cure) : { sheet: null, todo: [] };
+  const most = below.kind === null && place !== null ? mostBatts(place, builtOver, { asWater: true }) : null;
+  const mostBelowR = most === null || most.noLimit ? null : most.r;
   const judged = moistureVerdict({
     built,
     room: given.below,
     tests,
-    balance: balance?.report ?? null,
+    balance,
     mostBelowR,
     climateZone,
     cure,
     cureTodo:
-      cure === null || winter === null
-        ? []
-        : cureWords({
-            cure,
-            above,
-            below,
-            coldF: winter.coldF,
-            constraints,
-            meetsTable: !tests.some(({ id, state }) => id === 'table-foam' && state === 'fails'),
-          }),
+      cure === null ? [] : cureWords({ cure, below, constraints, codeAlone: codeAlone(tests), ground: groundOf(kept) }),
     sheetTodo: asked.todo,
   });
   const { vented: _, ...belowReport } = below;
@@ -173,15 +173,15 @@ export function moistureReport({ site, layout, energy, budgets }: MoistureInput)
     above,
     below: belowReport,
     mostBelowR,
-    leastAboveR,
+    leastAboveR: below.kind === 'none' ? 0 : below.kind === 'batts' && below.r !== null ? dryR(below.r) : null,
     deckF: heated ? deckF(tested) : null,
     tests,
-    profile: known ? januaryProfile(layers, winter, room) : [],
-    balance: balance?.report ?? null,
+    profile: known === null ? [] : januaryProfile(layers, known),
+    balance,
     cure,
     deckSheet: asked.sheet,
     retarder,
-    venting: ventingOf(riseFt, below.kind),
+    venting: ventingOf(riseOf(site), below.kind),
     constraints,
     options,
     noCompliantOption,

@@ -1,10 +1,18 @@
-import { condensingPlane, leastFoamShare, unventedRule, wetAlarm } from '../../../reference/vapor.ts';
+import {
+  condensingPlane,
+  foamRetarder,
+  leastFoamShare,
+  unventedRule,
+  wetAlarm,
+  wetGrowth,
+} from '../../../reference/vapor.ts';
 import { plainNumber, rValue } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { MoistureTest } from '../report/types.ts';
-import { driesOut, type YearBalance } from './balance.ts';
+import { NOTHING_G, type Water, type YearBalance, yearHolds, yearsToAlarm } from './balance.ts';
 import type { BuildUp } from './build-up.ts';
 import { deckPlaneF, rAboveFor, shareAbove, tableFoam } from './condensing-plane.ts';
+import { foamPerm, isFoam } from './layers.ts';
 import { ROOM_F, type Room } from './room.ts';
 import type { Winter } from './winter.ts';
 
@@ -19,16 +27,28 @@ export interface TestInput {
 const percent = (share: number): string => `${plainNumber(100 * share)} %`;
 const degrees = (f: number): string => `${plainNumber(f, 1)} F`;
 
-const foamed = ({ below }: BuildUp): boolean => below.kind === 'closed-cell' || below.kind === 'open-cell';
+const foamed = ({ below }: BuildUp): boolean => isFoam(below.kind);
 
 type Judged = Pick<MoistureTest, 'state' | 'asked' | 'found' | 'note'>;
 
 const notAsked = (note: string): Judged => ({ state: 'not-asked', asked: 'nothing', found: '', note });
 const notKnown = (note: string): Judged => ({ state: 'not-known', asked: 'not known', found: 'not known', note });
 
-/** "288 g per sq m, dry again in summer". */
-export const waterWords = ({ peakGPerM2, leftGPerM2 }: Pick<YearBalance, 'peakGPerM2' | 'leftGPerM2'>): string =>
-  `${plainNumber(peakGPerM2)} g per sq m, ${leftGPerM2 > 1 ? `${plainNumber(leftGPerM2)} left after two years` : 'dry again in summer'}`;
+/** "Underside of the deck in winter: 45 F asked for, 31.4 F there." */
+export const sentenceOf = ({ title, asked, found }: Pick<MoistureTest, 'title' | 'asked' | 'found'>): string =>
+  `${title}: ${asked} asked for, ${found} there.`;
+
+/** "288 g per sq m, dry again in summer", "7 g per sq m, 5 left after two years: 200 in about 73 years". */
+export function waterWords(water: Water): string {
+  const { peakGPerM2, leftGPerM2 } = water;
+  const most = `${plainNumber(peakGPerM2)} g per sq m`;
+  if (leftGPerM2 <= NOTHING_G) return `${most}, dry again in summer`;
+  const when =
+    peakGPerM2 > wetAlarm.gPerM2
+      ? ''
+      : `: ${wetAlarm.gPerM2} in about ${plainNumber(Math.floor(yearsToAlarm(water)))} years`;
+  return `${most}, ${plainNumber(leftGPerM2)} left after two years${when}`;
+}
 
 const FOAMED = 'The foam lies against the deck: no air from the room reaches it.';
 
@@ -59,7 +79,20 @@ function tableTest({ built, climateZone }: TestInput): Judged {
     state: above.labelR >= row.value - 1e-9 ? 'holds' : 'fails',
     asked: rValue(row.value),
     found: rValue(above.labelR),
-    note: `By label, at the thinnest place, without the cover board; zone ${climateZone}.`,
+    note: `For roofs without vents. By label, at the thinnest place, without the cover board${built.kept === null ? '' : ' and the old boards'}; zone ${climateZone}.`,
+  };
+}
+
+/** Whether the foam is the retarder that the code asks it to be in cold zones. */
+function foamTest({ built, climateZone }: TestInput): Judged {
+  if (climateZone === null) return notKnown('The climate zone is not known.');
+  if (!foamRetarder.zones.some((zone) => climateZone.startsWith(zone))) return notAsked('Asked in zones 5 to 8 only.');
+  const perm = foamPerm(built.layers);
+  return {
+    state: perm <= foamRetarder.mostPerm + 1e-9 ? 'holds' : 'fails',
+    asked: `${foamRetarder.mostPerm} perm at most (class II)`,
+    found: `${plainNumber(perm, 2)} perm`,
+    note: 'The foam itself, with what it is coated with on its room side.',
   };
 }
 
@@ -92,29 +125,59 @@ function deckTest(input: TestInput): Judged {
 function balanceTest({ balance }: TestInput): Judged {
   if (balance === null) return notKnown('Place or insulation below is not known.');
   return {
-    state: driesOut(balance) ? 'holds' : 'fails',
-    asked: `${wetAlarm.gPerM2} g per sq m at most, dry again in a year`,
+    state: yearHolds(balance) ? 'holds' : 'fails',
+    asked: `${wetAlarm.gPerM2} g per sq m at most within ${wetGrowth.years} years`,
     found: waterWords(balance),
     note: 'What passes through the layers month by month, with no sun on the roof and no air through gaps: gaps carry more.',
   };
 }
 
 const drafts = [
-  { id: 'share-above', title: 'Share of the insulation above the deck', row: condensingPlane, judge: shareTest },
-  { id: 'table-foam', title: 'Board above the deck, by the table of the code', row: unventedRule, judge: tableTest },
-  { id: 'deck-plane', title: 'Underside of the deck in winter', row: condensingPlane, judge: deckTest },
-  { id: 'year-balance', title: 'Wetting in winter, drying in summer', row: wetAlarm, judge: balanceTest },
+  {
+    id: 'share-above',
+    title: 'Share of the insulation above the deck',
+    row: condensingPlane,
+    judge: shareTest,
+    byCode: false,
+  },
+  {
+    id: 'table-foam',
+    title: 'Board above the deck, by the table of the code',
+    row: unventedRule,
+    judge: tableTest,
+    byCode: true,
+  },
+  {
+    id: 'foam-class',
+    title: 'The foam as a vapor retarder, by the code',
+    row: foamRetarder,
+    judge: foamTest,
+    byCode: true,
+  },
+  { id: 'deck-plane', title: 'Underside of the deck in winter', row: condensingPlane, judge: deckTest, byCode: false },
+  {
+    id: 'year-balance',
+    title: 'Wetting in winter, drying in summer',
+    row: wetAlarm,
+    judge: balanceTest,
+    byCode: false,
+  },
 ] as const;
 
 /** The tests of one roof, the deciding ones first. */
 export const moistureTests = (input: TestInput): MoistureTest[] =>
-  drafts.map(({ id, title, row, judge }) => ({ id, title, ...judge(input), source: sourceNote(row) }));
+  drafts
+    .filter(({ id }) => id !== 'foam-class' || foamed(input.built))
+    .map(({ judge, row, ...rest }) => ({ ...rest, ...judge(input), source: sourceNote(row) }));
 
 /** Zones 1 to 3: at least a tenth of all R is foam, whatever the share says. */
 const shareFloor = (climateZone: string | null): number =>
   climateZone !== null && /^[123]/.test(climateZone) ? leastFoamShare.share : 0;
 
-/** Least R above the deck over an R below it: code table, share of the place and the least share, whichever is most. */
+/**
+ * Least R above the deck over an R of batts by the code alone: table, share of the place and least share, whichever is most;
+ * films are not counted, and what the year asks for may be more.
+ */
 export function leastAbove(winter: Winter | null, climateZone: string | null, belowR: number): number | null {
   if (belowR === 0) return 0;
   const row = tableFoam(climateZone);

@@ -12,7 +12,7 @@ export function deckSheetStep({ moisture }: Assessment) {
   if (sheet === null) return null;
   const retarder = sheet.kind === 'vapor-retarder';
   return {
-    title: `Lay and seal the ${retarder ? 'vapor retarder' : 'airtight sheet'} over the deck, before the first board`,
+    title: `Lay and seal the ${retarder ? 'vapor retarder' : 'airtight sheet'} over ${sheet.on}, before the first board`,
     hold: true,
     lines: [
       'Deck dry and swept, primed where the sheet asks for it. No more than the boards and the covering reach over the same day.',

@@ -95,7 +95,7 @@ export function dampFindings(moisture: MoistureReport, layout: Layout | null): F
   const { verdict } = moisture;
   const unvented = moisture.options.find(({ id }) => id === 'unvented-batts');
   const alone =
-    moisture.noCompliantOption && verdict !== 'at-risk' && unvented !== undefined && !unvented.dry
+    moisture.noCompliantOption && verdict !== 'at-risk' && unvented !== undefined && unvented.dry !== true
       ? [
           finding({
             id: 'condensation-risk',

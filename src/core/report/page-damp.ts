@@ -52,8 +52,9 @@ const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', '
 export function monthWords({ balance }: MoistureReport): string | null {
   if (balance === null || balance.peakGPerM2 < 0.5) return null;
   const months = balance.months.map(({ month, gPerM2 }) => `${MONTHS[month]} ${plainNumber(gPerM2)}`).join(', ');
-  const sealed = balance.withRetarder;
-  return `Water in the roof at the end of each month, g per sq m: ${months}. With a vapor retarder on the deck ${plainNumber(sealed.peakGPerM2)} at most. Over ${balance.alarmGPerM2} is too much, by the careful limit of wood decks.`;
+  const sealed = balance.withLining;
+  const lined = sealed === null ? '' : ` With ${sealed.what} ${plainNumber(sealed.peakGPerM2)} at most.`;
+  return `Water in the roof at the end of each month, g per sq m: ${months}.${lined} Over ${balance.alarmGPerM2} is too much, by the careful limit of wood decks.`;
 }
 
 const reachWords: Readonly<Record<InsulationOption['reachesTarget'], string>> = {
@@ -78,7 +79,7 @@ export const optionRows = ({ options, constraints }: MoistureReport): OptionRow[
   options.map((option) => ({
     option,
     r: rValue(option.r),
-    dry: option.dry ? 'yes' : 'no',
+    dry: option.dry === null ? 'not known' : option.dry ? 'yes' : 'no',
     code: option.allowedByCode ? 'allowed' : 'not allowed',
     target: reachWords[option.reachesTarget],
     breaks: constraints

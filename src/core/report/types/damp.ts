@@ -2,8 +2,10 @@ import type { SourceNote } from './basics.ts';
 
 /** One test of a roof against damp. */
 export interface MoistureTest {
-  id: 'share-above' | 'table-foam' | 'deck-plane' | 'year-balance';
+  id: 'share-above' | 'table-foam' | 'foam-class' | 'deck-plane' | 'year-balance';
   title: string;
+  /** It asks what a table of the code asks, not whether water gathers by the figures here. */
+  byCode: boolean;
   state: 'holds' | 'fails' | 'not-known' | 'not-asked';
   asked: string;
   found: string;
@@ -20,8 +22,8 @@ export interface InsulationOption {
   aboveR: number;
   /** What was said must stay, and does not with it. */
   breaks: readonly StatedConstraint['id'][];
-  /** Dry by the tests of this tool. */
-  dry: boolean;
+  /** Dry by the tests of this tool; null = the winter is not known. */
+  dry: boolean | null;
   allowedByCode: boolean;
   reachesTarget: 'yes' | 'by-exception' | 'no' | 'not-known';
   /** One sentence. */
@@ -48,25 +50,35 @@ export interface DeckSheet {
   kind: 'vapor-retarder' | 'air-sheet';
   /** Greatest permeance of a retarder, perms; null = the sheet lets vapor through. */
   mostPerm: number | null;
+  /** "the deck" */
+  on: string;
   why: string;
   source: SourceNote;
 }
 
 export type RetarderKind = 'none' | 'sheet' | 'foil';
 
-/** What makes a roof that fails a test of damp hold all of them, each way recomputed. */
-export interface MoistureCure {
-  /** Vapor retarder on the deck that is part of it; the foil-faced one is several times as tight. */
+/** What keeps vapor out of the cold layers. */
+export interface Lining {
+  /** Vapor retarder under the new boards; the foil-faced one is several times as tight. */
   retarder: RetarderKind;
+  /** Foam below the deck is coated on its room side, as a retarder of class II. */
+  coat: boolean;
+}
+
+/** What makes a roof that fails a test of damp hold all of them, each way recomputed. */
+export interface MoistureCure extends Lining {
   /** Flat board that it takes above the deck besides the layout's; 0 = none, null = 16 in are not enough. */
   moreIn: number | null;
   /** Winter R above the deck with it, at the thinnest place. */
   aboveR: number | null;
   /** Where nothing makes it hold: what slows it most, and the years until it holds more water than is let pass. */
-  slows: { retarder: RetarderKind; moreIn: number; peakGPerM2: number; leftGPerM2: number; years: number } | null;
+  slows: (Lining & { moreIn: number; peakGPerM2: number; leftGPerM2: number; years: number }) | null;
   /** Height left at the tightest place that must hold; null = none is known to limit. */
   tightest: { where: string; leftIn: number } | null;
-  /** Whether the heights that must hold bear it; null = a height is not known, or there is no layout or no such board. */
+  /** Board is planned above the deck. */
+  planned: boolean;
+  /** Whether the heights that must hold bear it; null = a height is not known, or no board is planned or asked for. */
   fits: boolean | null;
   /** Heights that must hold and would be broken. */
   broken: readonly { where: string; shortIn: number }[];
@@ -74,8 +86,12 @@ export interface MoistureCure {
   raised: readonly { where: string; byIn: number }[];
   /** Heights that must hold and are not known. */
   notMeasured: readonly string[];
+  /** Most R of the batts that may stay under what is planned; null = fewer of them do not help, or there are none. */
+  fewerBatts: (Lining & { mostR: number }) | null;
+  /** What closed-cell foam takes that fills the space in place of the batts; null = it does not cure it, or there are none. */
+  sprayed: Lining | null;
   /** Most humidity of the rooms with which the boards of the layout are enough; null = no such of 30 % and more. */
-  drierRoom: { mostPct: number; retarder: RetarderKind } | null;
+  drierRoom: (Lining & { mostPct: number }) | null;
 }
 
 /** Whether water can gather inside the roof. */
@@ -93,9 +109,9 @@ export interface MoistureReport {
   /** At the thinnest place: R in winter with the cover board, and by the label without it. */
   above: { winterR: number; labelR: number; what: string };
   below: { kind: 'none' | 'batts' | 'open-cell' | 'closed-cell' | null; r: number | null; what: string };
-  /** Most R below the deck that stays dry under what lies above it; null = no limit or not known. */
+  /** Where nobody knows what lies below: most R of batts that stays dry by the figures here; null = no limit, or not known. */
   mostBelowR: number | null;
-  /** Least R above the deck over what lies below it, the stricter of code table and share; null = not known. */
+  /** Least label R above the deck over the batts below it with which every test holds; null = not known, or none is enough. */
   leastAboveR: number | null;
   /** Underside of the deck in the mean of the three coldest months, F. */
   deckF: number | null;
@@ -108,8 +124,8 @@ export interface MoistureReport {
     leftGPerM2: number;
     alarmGPerM2: number;
     months: readonly { month: number; gPerM2: number }[];
-    /** The same with a vapor retarder on the deck. */
-    withRetarder: { peakGPerM2: number; leftGPerM2: number };
+    /** The same with the lining that cures it, else with a vapor retarder; null = none can be laid. */
+    withLining: { what: string; peakGPerM2: number; leftGPerM2: number } | null;
   } | null;
   /** What makes it dry where a test fails; null = none fails, or it cannot be computed yet. */
   cure: MoistureCure | null;
