@@ -378,6 +378,33 @@ describe('wood as a range', () => {
     expect(row({ findings: [{ ...eave, kind: 'stained-eave' }] }, 'wood-0')).toMatchObject({ likely: 0, oneInTen: 24 });
   });
 
+  it('one stretch that was noted three times is one row, and its sheets count once', () => {
+    const on = (kind: string, fromFt: number, toFt: number) => ({ kind, side: 0, fromFt, toFt });
+    const findings = [on('rotten-eave', 3, 9), on('rotten-fascia', 3, 9), on('stained-eave', 3, 13)];
+    const rows = allowance({ findings })!.rows.filter(({ id }) => id.startsWith('wood-'));
+    // 10 ft marked, 4 ft of them only stained; 8 ft on at each end.
+    expect(rows).toHaveLength(1);
+    expect(rows[0]).toMatchObject({ likely: 6, oneInTen: 26, findingNumbers: [1, 2, 3] });
+    expect(rows[0].basis).toContain('10′-0″ were marked by findings 1, 2 and 3, each foot once, 4′-0″ of them stained');
+    const twice = [on('rotten-eave', 0, 16), { ...on('soft-deck', 0, 16), at: undefined }];
+    expect(row({ findings: twice }, 'deck-sheets')!.basis).toContain('; 2 already found');
+    // Two places of one side, and the same place on another side.
+    const apart = allowance({ findings: [on('rotten-eave', 0, 2), on('rotten-fascia', 20, 24)] })!.rows;
+    expect(apart.find(({ id }) => id.startsWith('wood-'))).toMatchObject({ likely: 6, oneInTen: 30 });
+    const sides = allowance({ findings: [on('rotten-eave', 3, 9), { ...on('rotten-eave', 3, 9), side: 1 }] })!.rows;
+    expect(sides.filter(({ id }) => id.startsWith('wood-'))).toHaveLength(2);
+  });
+
+  it('how badly an eave has rotted acts on the row along the edge alone; a deck that gives acts on all of it', () => {
+    const basis = (findings: readonly object[]) => row({ findings }, 'deck-sheets')!.basis;
+    const severe = basis([{ ...eave, severity: 'severe' }]);
+    expect(severe).toMatch(/row along the gutter or open edge \d+ at 79 %/);
+    expect(severe).toContain('elsewhere');
+    expect(severe).toMatch(/elsewhere \d+ at 5 %/);
+    expect(severe).toContain('along the edge x 2.25');
+    expect(basis([{ ...probed, severity: 'severe' }])).toMatch(/at 79 %.*elsewhere \d+ at 11 %/);
+  });
+
   it('rafter tails are counted by the spacing of the joists', () => {
     const tails = { ...eave, kind: 'rotten-rafter-tails' };
     expect(row({ findings: [tails] }, 'wood-0')).toMatchObject({ likely: 5, oneInTen: 13, unit: 'pieces' });

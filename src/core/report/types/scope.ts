@@ -24,8 +24,8 @@ export interface InspectedFinding {
 /** One kind of wood that may have to be replaced. */
 export interface WoodRow {
   id: string;
-  /** Number of the finding that it comes from; null = from all of them. */
-  findingNumber: number | null;
+  /** Numbers of the findings that it comes from; none = from all of them. */
+  findingNumbers: readonly number[];
   what: string;
   unit: 'sheets' | 'lots' | 'ft' | 'pieces';
   likely: number;
