@@ -2,6 +2,7 @@ import { joistFraming } from '../../../reference/energy.ts';
 import { filmsR } from '../../../reference/insulation.ts';
 import { belowRPerIn } from '../../../reference/vapor.ts';
 import { inches } from '../../units/print.ts';
+import { isWood } from '../moisture/layers.ts';
 import type { Assumption, MoistureReport } from '../report/types.ts';
 import type { Site } from '../site/site.ts';
 
@@ -16,8 +17,6 @@ export interface Framing {
   /** False under a deck that is not of wood: what carries it may be metal, which carries heat far better. */
   wood: boolean;
 }
-
-const woods: readonly string[] = ['plywood', 'osb', 'plank', 'tongue-and-groove'];
 
 /** R per inch of what lies there; batts where its kind is not known. */
 const rPerIn = (kind: MoistureReport['below']['kind']): number =>
@@ -34,7 +33,7 @@ export function framingOf({ roof, given }: Site, { kind, r }: MoistureReport['be
     woodR: joistFraming.woodRPerIn * Math.min(thickIn, joists?.depthIn ?? thickIn),
     spacingIn,
     spacingGiven: joists?.spacingIn != null,
-    wood: woods.includes(given.deckKind),
+    wood: isWood(given.deckKind),
   };
 }
 

@@ -26,7 +26,7 @@ export interface Areas {
   betweenSqIn: number;
 }
 
-/** Least high and eave areas that hold the split of 1/300, taking nothing away. */
+/** Least high and eave areas that hold the split of 1/300 and let no more out than in, taking nothing away. */
 export function splitFor(need: number, { highFrom, highTo }: ReducedVentRule, { highSqIn, eaveSqIn }: Areas) {
   const high = Math.max(highSqIn, highFrom * need, (highFrom / (1 - highFrom)) * eaveSqIn);
   return { highSqIn: high, eaveSqIn: Math.max(eaveSqIn, need - high, ((1 - highTo) / highTo) * high, high) };
