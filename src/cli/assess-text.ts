@@ -124,14 +124,18 @@ function membrane(assessment: Assessment): string[] {
   ];
 }
 
-const materials = ({ materials: rows }: Assessment): string[] =>
-  rows.length === 0
-    ? []
-    : table(rows, [
-        { head: 'order', right: true, text: ({ orderQuantity }) => plainNumber(orderQuantity, 1) },
-        { head: 'unit', text: ({ orderUnit }) => orderUnit },
-        { head: 'item', text: ({ item, basis }) => `${item}: ${basis}` },
-      ]);
+function materials({ materials: rows, moisture }: Assessment): string[] {
+  if (rows.length === 0) return [];
+  const held = moisture?.deckSheetHeld ?? null;
+  return [
+    ...(held === null ? [] : wrapped(held, 2)),
+    ...table(rows, [
+      { head: 'order', right: true, text: ({ orderQuantity }) => plainNumber(orderQuantity, 1) },
+      { head: 'unit', text: ({ orderUnit }) => orderUnit },
+      { head: 'item', text: ({ item, basis }) => `${item}: ${basis}` },
+    ]),
+  ];
+}
 
 const levels = { stop: 'STOP', fix: 'Fix', note: 'Note' } as const;
 

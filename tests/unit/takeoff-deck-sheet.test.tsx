@@ -4,6 +4,8 @@ import { orderOfWork } from '../../src/core/report/page-crew.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
 import { type PageSetting, roofLinks } from '../../views/page-setting.ts';
 import { CrewSheetPage } from '../../views/pages/crew-sheet-page.tsx';
+import { EstimatePage } from '../../views/pages/estimate-page.tsx';
+import { SupplierRequestPage } from '../../views/pages/supplier-request-page.tsx';
 import { assessed, gutterRoof, roofOf } from './takeoff-roofs.ts';
 
 const onTop = { building: { heightFt: 10, below: 'living-exposed-deck' } };
@@ -35,6 +37,19 @@ describe('sheet on the deck', () => {
       expect(line(found)).toBeUndefined();
       expect(steps(found).some(({ title }) => title.includes('over the deck, before'))).toBe(false);
     }
+  });
+
+  it('held back over what is not known below, it says so on the order and on the crew sheet', () => {
+    const found = answer(duluth, { building: { heightFt: 10, below: 'living-ceiling' } });
+    const held = 'No sheet for the deck is on the order yet';
+    expect(found.moisture?.deckSheetHeld).toContain(held);
+    for (const page of [
+      <SupplierRequestPage assessment={found} setting={setting} />,
+      <EstimatePage assessment={found} setting={setting} />,
+      <CrewSheetPage assessment={found} setting={setting} />,
+    ])
+      expect(String(page)).toContain(held);
+    expect(answer(duluth).moisture?.deckSheetHeld).toBeNull();
   });
 
   it('covers the deck and its turn-ups; the rolls are those of the rows, counted by hand', () => {

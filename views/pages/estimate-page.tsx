@@ -105,7 +105,7 @@ export function EstimatePage({ assessment, setting }: EstimatePageProps) {
       {layout === null ? null : <Outlets caption="New roof" outlets={layout.outlets} book={book} />}
       <h2>Quantities</h2>
       {layout === null || layout.rejected !== null ? null : <BoardTables layout={layout} />}
-      <Materials materials={assessment.materials} book={book} />
+      <Materials assessment={assessment} book={book} />
       {layout === null ? null : <WorkDays layout={layout} book={book} />}
       <h2>Covering</h2>
       <CoveringsCompared assessment={assessment} />

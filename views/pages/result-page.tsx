@@ -242,7 +242,7 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
           <Findings findings={rest} book={book} />
 
           <Head to="materials" />
-          <Materials materials={assessment.materials} book={book} />
+          <Materials assessment={assessment} book={book} />
           {layout === null ? null : <WorkDays layout={layout} book={book} />}
 
           <Head to="cautions" />

@@ -19,8 +19,10 @@ const blanks: readonly Column[] = [
 ];
 
 function Request({ assessment, layout }: { assessment: Assessment; layout: Layout }) {
+  const held = assessment.moisture?.deckSheetHeld ?? null;
   return (
     <>
+      {held === null ? null : <p>{held}</p>}
       <Table
         caption="Tapered boards, named by low and high edge in inches"
         columns={[

@@ -1,14 +1,17 @@
 import { materialGroups } from '../../src/core/report/page-materials.ts';
 import type { SourceBook } from '../../src/core/report/page-sources.ts';
-import type { MaterialLine } from '../../src/core/report/types.ts';
+import type { Assessment } from '../../src/core/report/types.ts';
 import { SourceMark } from './source-mark.tsx';
 import { Table } from './table.tsx';
 
 /** What to buy, group by group, every line with how its number came about. */
-export function Materials({ materials, book }: { materials: readonly MaterialLine[]; book: SourceBook }) {
+export function Materials({ assessment, book }: { assessment: Assessment; book: SourceBook }) {
+  const { materials, moisture } = assessment;
+  const held = moisture?.deckSheetHeld ?? null;
   if (materials.length === 0) return <p>No list before a layout fits.</p>;
   return (
     <>
+      {held === null ? null : <p>{held}</p>}
       {materialGroups(materials).map(({ group, lines }) => (
         <Table
           caption={group}

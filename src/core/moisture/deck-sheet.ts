@@ -47,7 +47,7 @@ export function airWords({ kind, kept }: DeckUnder): string {
 export const COAT =
   'Coat the foam on its room side as a vapor retarder of class II (1 perm or less), by its maker’s sheet.';
 
-export const SHEET_HELD =
+const SHEET_HELD =
   'No sheet for the deck is on the order yet: whether it must stop vapor or air alone hangs on what lies below.';
 
 const coreWords = ({ boardsR }: KeptRoof): string =>
@@ -57,12 +57,14 @@ const coreWords = ({ boardsR }: KeptRoof): string =>
 
 export interface SheetAsked {
   sheet: DeckSheet | null;
+  /** Why no sheet is on the order yet; null = what is called for is on it. */
+  held: string | null;
   todo: readonly string[];
 }
 
 type Advised = MoistureReport['retarder'];
 
-function sheetOn(under: DeckUnder, { advice, source }: Advised, kind: RetarderKind): SheetAsked {
+function sheetOn(under: DeckUnder, { advice, source }: Advised, kind: RetarderKind): Omit<SheetAsked, 'held'> {
   const on = groundOf(under.kept);
   if (kind !== 'none' || advice === 'yes') {
     const laid = kind === 'foil' ? 'foil' : 'sheet';
@@ -97,7 +99,7 @@ export function sheetAsked(
   advised: Advised,
   cure: MoistureCure | null,
 ): SheetAsked {
-  if (below === null && !under.kept?.covering) return { sheet: null, todo: [SHEET_HELD] };
+  if (below === null && !under.kept?.covering) return { sheet: null, held: SHEET_HELD, todo: [SHEET_HELD] };
   const lining = cure?.slows ?? cure;
   const kind = lining?.retarder ?? 'none';
   const { sheet, todo } =
@@ -106,6 +108,7 @@ export function sheetAsked(
       : sheetOn(under, advised, kind);
   return {
     sheet,
+    held: null,
     todo: [...(lining?.coat ? [COAT] : []), ...todo, ...(under.kept === null ? [] : [coreWords(under.kept)])],
   };
 }

@@ -1,6 +1,8 @@
 import type { BelowInsulationKind } from '../roof.ts';
 import type { Site } from '../site/site.ts';
 import { linedWith, placedAs } from './build-up.ts';
+import { DECK } from './deck-sheet.ts';
+import { keptRoof } from './kept.ts';
 import { failing, liningFor, linings, liningWords, type Place } from './lining.ts';
 import { leastAbove, sentenceOf } from './tests.ts';
 
@@ -30,7 +32,7 @@ export function dryness(
   const built = placedAs(site, aboveR, kind, belowR);
   const lining = liningFor(place, built, true);
   if (lining !== null) {
-    const takes = liningWords(lining);
+    const takes = liningWords(lining, keptRoof(site) === null ? DECK : 'the bare deck, the old roof off');
     return { dry: true, words: takes === null ? '' : ` It takes ${takes}.` };
   }
   const [first] = failing(place, linedWith(built, linings(built).at(-1)!), true);

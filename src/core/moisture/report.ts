@@ -138,7 +138,7 @@ export function moistureReport(input: MoistureInput): MoistureAnswer {
     cure,
     deck,
   });
-  const asked = heated ? sheetAsked(deck, below.kind, retarder, cure) : { sheet: null, todo: [] };
+  const asked = heated ? sheetAsked(deck, below.kind, retarder, cure) : { sheet: null, held: null, todo: [] };
   const most = below.kind === null && place !== null ? mostBatts(place, builtOver, { asWater: true }) : null;
   const mostBelowR = most === null || most.noLimit ? null : most.r;
   const judged = moistureVerdict({
@@ -180,6 +180,7 @@ export function moistureReport(input: MoistureInput): MoistureAnswer {
     balance,
     cure,
     deckSheet: asked.sheet,
+    deckSheetHeld: asked.held,
     retarder,
     venting: ventingOf(riseOf(site), below.kind),
     constraints,

@@ -19,8 +19,8 @@ function shortOfTable(input: VerdictInput, notKnown: readonly string[]): Judged 
     answer: `By our figures the deck stays warm and dry over ${built.below.what}. The table of the code asks for ${table.asked} of board above it, and ${table.found} is there. ${binds}.`,
     reasons: [...sentences(tests), ...yearReasons(input)],
     todo: [
-      ...cureTodo,
       ...(vented ? [`${CLOSE} The table binds then.`, LEAVE] : built.below.vented === 'no' ? [] : [CLOSE]),
+      ...cureTodo,
       ...sheetTodo,
       CEILING,
     ],

@@ -131,6 +131,8 @@ export interface MoistureReport {
   cure: MoistureCure | null;
   /** Sheet that goes on the deck under all boards; null = none is called for, or it is not known yet. */
   deckSheet: DeckSheet | null;
+  /** Why no sheet is on the order yet; null = what is called for is on it. */
+  deckSheetHeld: string | null;
   retarder: { advice: 'yes' | 'consider' | 'no' | 'not-known'; text: string; source: SourceNote };
   venting: { text: string; source: SourceNote };
   constraints: readonly StatedConstraint[];
