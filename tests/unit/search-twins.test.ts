@@ -46,7 +46,7 @@ test('two new drains have a name each, and an old roof of unknown thickness dams
         [16, 30],
         [0, 30],
       ],
-      edges: walls(6, { kind: 'wall', mayDrain: 'no', clearIn: 12 }),
+      edges: walls(6, { kind: 'wall', mayDrain: 'no', clearIn: 13 }),
       outlets: [{ id: 'D1', kind: 'drain', at: [8, 8], role: 'primary' }],
       existing: { surface: 'level', readOn: 'deck' },
     }),
@@ -54,6 +54,6 @@ test('two new drains have a name each, and an old roof of unknown thickness dams
   const chosen = layouts.find(({ id }) => id === chosenLayout)!;
   expect(chosen.outlets.map(({ label }) => label).sort()).toEqual(['drain D1', 'new drain 1', 'new drain 2']);
   const dam = findings.find(({ id }) => id === 'open-part-one-way-out');
-  expect(dam?.where).toContain('new drain 1, new drain 2 and drain D1');
+  for (const name of ['new drain 1', 'new drain 2', 'drain D1']) expect(dam?.where).toContain(name);
   expect(dam?.message).toContain('as deep as the old roof beside it is thick');
 });

@@ -1,27 +1,20 @@
 import { feetInches } from '../../units/print.ts';
 import type { Judgement } from '../drainage/judge.ts';
-import { between, boxOf, distanceFt, isInside, toSegment } from '../geometry/vector.ts';
-import type { DrainOutlet, Outlet, Point, ScupperOutlet } from '../roof.ts';
+import { between, distanceFt, toSegment } from '../geometry/vector.ts';
+import type { Point, ScupperOutlet } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import { outletPoint, type Site } from '../site/site.ts';
-import type { Barred, LayoutPlan } from './plan.ts';
+import { drainPlans, lacksRoute, lowSpot, NO_ROUTE } from './drain-plans.ts';
+import { type Barred, type LayoutPlan, workingOutlets } from './plan.ts';
 
 /** How many edges of each sort are tried, the likeliest first; a roof with many outlets has less to gain from one more. */
 const mostEdges = (site: Site): number =>
   site.roof.outlets.filter(({ role }) => role === 'primary').length >= 4 ? 1 : 3;
-const FAR_IN_FT = 3;
 
 const name = (edge: SiteEdge): string => edge.label.split(',')[0];
 const asked = (edge: SiteEdge): string =>
   edge.edge.mayDrain === 'unknown' ? ' Whether this edge may drain was not said: ask first.' : '';
-
-const working = (site: Site): Outlet[] => site.roof.outlets.filter((outlet) => outlet.working);
-
-const NO_ROUTE: Barred = {
-  why: 'The deck is the ceiling of the room below, and no route for the leader of an inside drain is marked.',
-  relax: 'Find a way down for the pipe of a drain with a plumber (a closet, a chase, along a wall) and mark it.',
-};
 
 /** An edge over which no water may leave. */
 const shutEdge = (edge: SiteEdge): Barred | null =>
@@ -32,13 +25,9 @@ const shutEdge = (edge: SiteEdge): Barred | null =>
       }
     : null;
 
-/** Under an exposed deck the leader of a new drain would be seen: it takes a marked route. */
-const lacksRoute = ({ given }: Site, { leaderRoute }: DrainOutlet): boolean =>
-  given.below === 'living-exposed-deck' && leaderRoute !== 'yes';
-
 /** The plan with what is there: the least work at the edges. */
 function existingPlan(site: Site, open: readonly SiteEdge[]): LayoutPlan | null {
-  const outlets = working(site);
+  const outlets = workingOutlets(site);
   const primary = outlets.filter(({ role }) => role === 'primary');
   if (primary.length === 0 && open.length === 0) return null;
   const what = [...primary.map((o) => `${o.kind} ${o.id}`), ...open.map(name)];
@@ -79,7 +68,7 @@ function edgePlans(site: Site, open: readonly SiteEdge[]): LayoutPlan[] {
       id: `open-${edge.id}`,
       title: `The ${edge.label} opened to a new gutter as well`,
       why: `Shorter ways for the water and less board, for a new gutter and its downspouts.${asked(edge)}`,
-      outlets: working(site),
+      outlets: workingOutlets(site),
       edges: [...open, edge],
       newEdges: new Set([edge.id]),
       barred: shutEdge(edge),
@@ -112,106 +101,12 @@ function scupperPlans(site: Site, open: readonly SiteEdge[], low: Point): Layout
         id: `scupper-${edge.id}`,
         title: `A new scupper in the ${edge.label}, ${feetInches(alongFt)} along`,
         why: `A second way out near the low spot, without a pipe through the rooms.${asked(edge)}`,
-        outlets: [...working(site), scupper],
+        outlets: [...workingOutlets(site), scupper],
         edges: open,
         newEdges: new Set<string>(),
         barred: shutEdge(edge),
       };
     });
-}
-
-/** Drains at these spots, where none of them is on an edge, in a curb or at an outlet. */
-function drainPlan(
-  site: Site,
-  open: readonly SiteEdge[],
-  spots: readonly Point[],
-  words: Pick<LayoutPlan, 'id' | 'title' | 'why'>,
-): LayoutPlan | null {
-  const clear = spots.every(
-    (spot) =>
-      site.edges.every((edge) => toSegment(spot, edge.from, edge.to).distanceFt > FAR_IN_FT) &&
-      isInside(spot, site.section.rings) &&
-      site.roof.outlets.every((outlet) => distanceFt(outletPoint(site.roof, outlet), spot) >= FAR_IN_FT),
-  );
-  if (!clear) return null;
-  const exposed = site.given.below === 'living-exposed-deck';
-  const routed = site.roof.outlets.some((outlet) => outlet.kind === 'drain' && outlet.leaderRoute === 'yes');
-  const drains = spots.map(
-    (at, i): DrainOutlet => ({
-      id: spots.length === 1 ? `new-${words.id}` : `new-${words.id}-${i + 1}`,
-      kind: 'drain',
-      role: 'primary',
-      status: 'proposed',
-      at,
-      sizeIn: null,
-      insertBoreIn: null,
-      strainer: null,
-      strainerFreeSqIn: null,
-      inletIn: null,
-      working: true,
-      leaderRoute: routed ? 'yes' : 'unknown',
-    }),
-  );
-  return {
-    ...words,
-    outlets: [...working(site), ...drains],
-    edges: open,
-    newEdges: new Set(),
-    barred: exposed && !routed ? NO_ROUTE : null,
-  };
-}
-
-/** New drains: at the low spot; in the middle; two along the middle of the long side. */
-function drainPlans(site: Site, open: readonly SiteEdge[], low: Point): LayoutPlan[] {
-  const box = boxOf(site.outline);
-  const at = (x: number, y: number): Point =>
-    roundedInside(site, [box.minX + (box.maxX - box.minX) * x, box.minY + (box.maxY - box.minY) * y]);
-  const wide = box.maxX - box.minX > box.maxY - box.minY;
-  const middle = at(0.5, 0.5);
-  const halves = wide ? [at(0.25, 0.5), at(0.75, 0.5)] : [at(0.5, 0.25), at(0.5, 0.75)];
-  const few = site.roof.outlets.filter(({ role }) => role === 'primary').length < FEW_OUTLETS;
-  const plans = [
-    drainPlan(site, open, [low], {
-      id: 'drain-at-low-spot',
-      title: 'A new drain at the low spot',
-      why: 'Short ways for the water and less board, for a drain with its leader inside the house.',
-    }),
-    few && distanceFt(middle, low) > FAR_IN_FT
-      ? drainPlan(site, open, [middle], {
-          id: 'drain-in-the-middle',
-          title: 'A new drain in the middle',
-          why: 'Equal ways from all sides, for a drain away from the old low spot.',
-        })
-      : null,
-    few
-      ? drainPlan(site, open, halves, {
-          id: 'two-drains',
-          title: 'Two new drains along the middle',
-          why: 'Half the way for the water and less board, and each drain is a second way out for the other.',
-        })
-      : null,
-  ];
-  return plans.filter((plan): plan is LayoutPlan => plan !== null);
-}
-
-/** With fewer outlets than this another one shortens the ways much. */
-const FEW_OUTLETS = 3;
-
-/** The lowest spot of the old surface that is not at an outlet: its deepest pond, else the lowest point well inside. */
-function lowSpot(site: Site, existing: Judgement): Point {
-  const pond = existing.ponds[0];
-  if (pond !== undefined) return roundedInside(site, pond.deepestAt);
-  const seen = site.roof.existing.seenPonds.find(({ at }) => at !== null)?.at;
-  if (seen) return roundedInside(site, seen);
-  const { points } = site.section.triangulation;
-  const sum = points.reduce((s, p) => [s[0] + p[0], s[1] + p[1]] as const, [0, 0] as readonly [number, number]);
-  return roundedInside(site, [sum[0] / points.length, sum[1] / points.length]);
-}
-
-/** To the half foot, as it would be marked on the deck. */
-function roundedInside(site: Site, p: Point): Point {
-  const near: Point = [Math.round(p[0] * 2) / 2, Math.round(p[1] * 2) / 2];
-  return isInside(near, site.section.rings) ? near : p;
 }
 
 /** Two ideas at once, where both may be made: the likeliest edges and scuppers, and one of each. */

@@ -33,6 +33,9 @@ export interface LayoutPlan {
   form?: TaperForm;
 }
 
+/** Outlets that take water, or would. */
+export const workingOutlets = ({ roof }: Site): Outlet[] => roof.outlets.filter((outlet) => outlet.working);
+
 /** A shape as it lies on a roof. */
 export interface TaperForm {
   shape: TaperShape;
