@@ -46,7 +46,8 @@ export const findingKinds = [
     kind: 'ponding',
     title: 'Water that stands',
     bears: 'pond',
-    tells: 'The roof does not drain here. Every inch of water weighs 5.2 psf and feeds every leak below it.',
+    tells:
+      'The roof does not drain here. Every inch of water weighs 5.2 pounds on each square foot, and feeds every leak below it.',
     tellsNot: 'Whether it is gone 48 hours after rain: look again then, and measure its depth.',
     also: ['pond', 'standing water', 'puddle'],
     ...practice,

@@ -186,6 +186,9 @@ describe('an old roof that stays', () => {
     expect(table.options).toEqual(['Coat it', 'New roof on sloped boards']);
     expect(table.lead.text).toContain('a new coat');
     expect(cells(table, 'does')[0]).toBe('Seams are mended, then the old roof gets a new coat.');
+    const silicone = { covering: { kind: 'coating', layers: 1 }, preferences: { membrane: 'silicone' } };
+    const asked = found([{ kind: 'worn-coating', areaSqFt: 160, severity: 'plain' }, dry], silicone);
+    expect(told(asked, 'wishes')).toMatch(/A coat is what this roof asks for\.$/);
     const why = roof.scope!.ways[1].reasons.map(({ text }) => text).join(' ');
     expect(why).toContain('on cured silicone nothing holds but silicone');
   });

@@ -27,6 +27,7 @@ li{margin:.25rem 0}
 sup{line-height:0;font-size:.72em}
 sup a{display:inline-block;min-width:1.6rem;min-height:1.6rem;padding:.8rem .15rem;margin:-.8rem 0;text-decoration:none;line-height:0}
 sup a:hover{text-decoration:underline}
+code{overflow-wrap:anywhere}
 summary{cursor:pointer;font-weight:600;padding:.3rem 0}
 input,select,textarea,button{font:inherit;color:inherit}
 input[type=text],input:not([type]),select,textarea{background:var(--sheet);border:1px solid var(--soft);border-radius:0;padding:.3rem .4rem;max-width:100%}

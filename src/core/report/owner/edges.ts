@@ -1,4 +1,5 @@
 import { inches } from '../../../units/print.ts';
+import type { Layout } from '../types.ts';
 import type { Situation } from './situation.ts';
 import { type OwnerStatement, say, type Taker, takerOf } from './statement.ts';
 
@@ -49,6 +50,15 @@ export function raisedRows({ layout, plan }: Situation): number[] {
   return (layout?.newHeights?.raised ?? []).flatMap(({ raiseIn }, i) =>
     raiseIn !== null && raiseIn > NOTHING_IN ? [i] : [],
   );
+}
+
+/** What they are called: an overflow inlet is no curb. */
+export function raisedNoun({ newHeights }: Layout, rows: readonly number[]): string {
+  const inlets = rows.filter((i) => newHeights?.raised[i].kind === 'overflow').length;
+  const one = rows.length === 1;
+  if (inlets === rows.length) return one ? 'overflow inlet' : 'overflow inlets';
+  if (inlets > 0) return 'curbs, pipes and overflow inlets';
+  return one ? 'curb or pipe' : 'curbs and pipes';
 }
 
 function raised(situation: Situation, take: Taker): OwnerStatement[] {

@@ -2,10 +2,11 @@ import { inches, plainNumber } from '../../../units/print.ts';
 import { boardFeet } from '../page-figures.ts';
 import { degreesF } from '../page-heat.ts';
 import type { Layout } from '../types.ts';
+import { raisedNoun } from './edges.ts';
 import { dampCell, standInTown } from './heat.ts';
 import { energyCell, rFigure } from './insulation.ts';
 import type { Situation } from './situation.ts';
-import { alsoSaying, noun, type OwnerStatement, say, type Taker } from './statement.ts';
+import { alsoSaying, type OwnerStatement, say, type Taker } from './statement.ts';
 import { fallWords } from './today.ts';
 
 /** The rows of the kitchen table: what differs between the options, and lines to fill in. */
@@ -59,11 +60,15 @@ function foamCell({ levellingBoardFt }: Layout, path: string, take: Taker): Owne
 }
 
 function raisedCell(layout: Layout, path: string, take: Taker): OwnerStatement {
-  const raised = (layout.newHeights?.raised ?? []).flatMap(({ raiseIn }, i) =>
-    raiseIn !== null && raiseIn > 1 / 32 ? [`${path}.newHeights.raised.${i}.raiseIn`] : [],
+  const rows = (layout.newHeights?.raised ?? []).flatMap(({ raiseIn }, i) =>
+    raiseIn !== null && raiseIn > 1 / 32 ? [i] : [],
   );
-  const count = take.count('answer-heights', 'Curbs and pipes made higher', raised);
-  return raised.length === 0 ? say`nothing` : say`${count} ${noun(count, 'curb or pipe', 'curbs and pipes')}`;
+  const count = take.count(
+    'answer-heights',
+    'Made higher',
+    rows.map((i) => `${path}.newHeights.raised.${i}.raiseIn`),
+  );
+  return rows.length === 0 ? say`nothing` : say`${count} ${raisedNoun(layout, rows)}`;
 }
 
 function daysCell({ workDays }: Layout, path: string, take: Taker): OwnerStatement {

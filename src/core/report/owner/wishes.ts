@@ -40,6 +40,29 @@ function flatWish({ assessment, layout }: Situation, take: Taker): OwnerStatemen
   return [standingOn(layout === null ? asked : alsoSaying(asked, say` So boards with a slope are drawn.`), why)];
 }
 
+const coatings: ReadonlySet<string> = new Set(['acrylic', 'silicone']);
+
+/** A covering that was asked for and is not the one that comes out first. */
+function coveringWish({ assessment: { findings, membranes }, call }: Situation, take: Taker): OwnerStatement[] {
+  const i = findings.findIndex(({ id }) => id === 'asked-membrane');
+  if (i < 0) return [];
+  const at = membranes.findIndex(({ name }) => findings[i].message.startsWith(`${name} was asked for`));
+  if (at < 0) return [];
+  const asked = say`You asked for this covering: ${take.quote('answer-covering', 'What was asked for', `membranes.${at}.name`)}. `;
+  if (membranes[at].veto === null)
+    return [
+      standingOn(
+        alsoSaying(asked, say`It may be used, but another one suits this roof better.`),
+        take.quote('answer-to-do', 'What was asked for', `findings.${i}.message`),
+      ),
+    ];
+  // It is out over new boards; the old roof that stays takes it.
+  if (call === 'coat' && coatings.has(membranes[at].id))
+    return [alsoSaying(asked, say`A coat is what this roof asks for.`)];
+  const why = take.quote('answer-covering', 'Why it is out', `membranes.${at}.veto.why`);
+  return [alsoSaying(asked, say`It is out on this roof. ${why}`)];
+}
+
 /** What was asked for beyond a dry roof, what the plan makes of it, and that nobody decides it for the owner. */
 export function wishStatements(situation: Situation): OwnerStatement[] {
   const { assessment, call, layout, plan } = situation;
@@ -56,5 +79,6 @@ export function wishStatements(situation: Situation): OwnerStatement[] {
     }),
     ...(broken ? [say`You decide whether that is given up. Nothing is settled until you do.`] : []),
     ...flatWish(situation, take),
+    ...coveringWish(situation, take),
   ];
 }

@@ -1,18 +1,9 @@
 import { plainNumber } from '../../../units/print.ts';
 import { boardFeet, count, depthFigure } from '../page-figures.ts';
-import { raisedRows } from './edges.ts';
+import { raisedNoun, raisedRows } from './edges.ts';
 import { laidOver } from './planned.ts';
 import { keepsOldRoof, type Situation } from './situation.ts';
-import {
-  alsoSaying,
-  type Because,
-  noun,
-  type OwnerStatement,
-  say,
-  standingOn,
-  type Taker,
-  takerOf,
-} from './statement.ts';
+import { alsoSaying, type Because, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
 import { isWoodDeck } from './wood.ts';
 
 const SMALL_IN = 0.25;
@@ -168,7 +159,7 @@ export function extraStatements(situation: Situation): OwnerStatement[] {
   return [
     isWoodDeck(situation) ? say`Wood beyond the amount in the price.` : say`Mending of the deck, if it needs any.`,
     ...(rows && raised.paths.length > 0
-      ? [say`Making ${raised} ${noun(raised, 'curb or pipe', 'curbs and pipes')} higher, if it is not in the price.`]
+      ? [say`Making ${raised} ${raisedNoun(layout, raisedRows(situation))} higher, if it is not in the price.`]
       : []),
     ...(rows && layout.levellingBoardFt >= 0.5 ? [say`Leveling the deck under the boards: about ${fill}.`] : []),
     ...(rows && layout.newOutlets > 0
