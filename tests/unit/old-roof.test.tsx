@@ -67,7 +67,7 @@ describe('an old roof of which nothing is settled', () => {
     ];
     const none = found([{ kind: 'wet-insulation', foundBy: 'scan', areaSqFt: 200 }], { edges: low });
     expect(kitchenTable(none).choice).toBe('nothing-fits');
-    expect(await tablePage(none)).not.toContain('Chosen: first or second');
+    expect(await tablePage(none)).not.toMatch(/Chosen: first or second|empty lines/);
   });
 });
 

@@ -59,7 +59,8 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
         <Said statement={today.statements[0]} book={book} />
       </p>
       <div class="owner">
-        <SaidTogether statements={[table.lead, ...table.first, ...table.planned]} book={book} />
+        <SaidTogether statements={[table.lead, ...table.first]} book={book} />
+        {table.planned.length === 0 ? null : <SaidTogether statements={table.planned} book={book} />}
       </div>
       {table.wishes.length === 0 ? null : (
         <ul class="owner">
@@ -105,7 +106,9 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
       <div class="owner">
         <h2>{table.woodTitle}</h2>
         <SaidTogether statements={table.wood} book={book} />
-        <p>The empty lines are for the roofer to fill in. Prices are not worked out here.</p>
+        {table.rows.length === 0 ? null : (
+          <p>The empty lines are for the roofer to fill in. Prices are not worked out here.</p>
+        )}
       </div>
       {table.toSign ? <Signatures /> : null}
       <Origins book={book} links={setting.links} />
