@@ -57,32 +57,31 @@ const over = (lining: Lining, ground: string): string => {
   return words === null ? '' : `, with ${words}`;
 };
 
-/** What gives where the board does not fit, or there is none that would do. */
-function insteadWords({ cure, below, constraints, ground }: CureWordsInput): string[] {
-  const out: string[] = [];
-  const { broken, fewerBatts, sprayed, planned } = cure;
-  if (broken.length > 0)
-    out.push(
-      `What gives first: raise ${named(broken.map(({ where, shortIn }) => `the ${where} by ${short(shortIn)}`))}.`,
-    );
-  if (below.kind !== 'batts') return out;
-  const enough = planned ? 'the board that is planned is enough' : 'no board is needed';
+/** Whether fewer batts would do. */
+function fewerWords({ cure: { fewerBatts, planned }, ground }: CureWordsInput, enough: string): string {
   if (fewerBatts === null)
-    out.push(
-      `Taking batts out does not cure it: ${planned ? 'the board that is planned' : 'no board at all'} is too little even without them.`,
-    );
-  else {
-    const what =
-      fewerBatts.mostR > 0
-        ? `batts out below the deck until ${rValue(fewerBatts.mostR)} is left`
-        : 'all batts out below the deck';
-    out.push(`Or take ${what}: ${enough} then${over(fewerBatts, ground)}.`);
-  }
-  if (sprayed !== null && !constraints.some(({ id }) => id === 'no-spray-foam'))
-    out.push(
-      `Or have closed-cell foam sprayed against the deck in place of the batts until the space is full: ${enough} then${over(sprayed, ground)}.`,
-    );
-  return out;
+    return `Taking batts out does not cure it: ${planned ? 'the board that is planned' : 'no board at all'} is too little even without them.`;
+  const { mostR } = fewerBatts;
+  const what = mostR > 0 ? `batts out below the deck until ${rValue(mostR)} is left` : 'all batts out below the deck';
+  return `Or take ${what}: ${enough}${over(fewerBatts, ground)}.`;
+}
+
+/** What gives where the board does not fit, or there is none that would do. */
+function insteadWords(input: CureWordsInput): string[] {
+  const { cure, below, constraints, ground } = input;
+  const { broken, sprayed, planned } = cure;
+  const enough = planned ? 'the board that is planned is enough then' : 'no board is needed then';
+  return [
+    ...(broken.length === 0
+      ? []
+      : [`What gives first: raise ${named(broken.map(({ where, shortIn }) => `the ${where} by ${short(shortIn)}`))}.`]),
+    ...(below.kind === 'batts' ? [fewerWords(input, enough)] : []),
+    ...(sprayed === null || constraints.some(({ id }) => id === 'no-spray-foam')
+      ? []
+      : [
+          `Or have closed-cell foam sprayed against the deck in place of the batts until the space is full: ${enough}${over(sprayed, ground)}.`,
+        ]),
+  ];
 }
 
 /** The board that it takes, or that nothing is enough. */

@@ -11,7 +11,6 @@ export interface VerdictInput {
   tests: readonly MoistureTest[];
   balance: MoistureReport['balance'];
   mostBelowR: number | null;
-  climateZone: string | null;
   cure: MoistureCure | null;
   /** What cures it, in words. */
   cureTodo: readonly string[];

@@ -147,7 +147,6 @@ export function moistureReport(input: MoistureInput): MoistureAnswer {
     tests,
     balance,
     mostBelowR,
-    climateZone,
     cure,
     cureTodo:
       cure === null ? [] : cureWords({ cure, below, constraints, codeAlone: codeAlone(tests), ground: groundOf(kept) }),
