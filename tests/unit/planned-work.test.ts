@@ -111,6 +111,20 @@ describe('the work that the figures stand for', () => {
     expect(top(torn) - top(kept)).toBeCloseTo(2, 6);
   });
 
+  it('a deck that somebody has stripped hauls no old roof, shingles above a tie-in come off all the same', () => {
+    const stripped = answerOf({ findings: [{ kind: 'deck-stripped' }] });
+    expect(has(stripped, 'tear-off')).toBe(false);
+    expect(stripped.cautions.map(({ id }) => id)).not.toContain('dumpster');
+    const tieIn = answerOf({
+      existing: { surface: 'level', readOn: 'deck' },
+      edges: [
+        { side: 0, kind: 'gutter', mayDrain: 'yes' },
+        { side: 2, kind: 'shingles-above', pitchIn12: 4, mayDrain: 'no' },
+      ],
+    });
+    expect(tieIn.materials.find(({ id }) => id === 'tear-off')?.item).toContain('Shingles above the tie-in');
+  });
+
   it('a re-cover over a soaked roof is stopped', () => {
     const answer = answerOf({ ...wet, removedIn: 0 });
     expect(answer.findings.find(({ id }) => id === 're-cover-barred')).toMatchObject({ level: 'stop' });

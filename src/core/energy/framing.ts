@@ -2,9 +2,9 @@ import { joistFraming } from '../../../reference/energy.ts';
 import { filmsR } from '../../../reference/insulation.ts';
 import { belowRPerIn } from '../../../reference/vapor.ts';
 import { inches } from '../../units/print.ts';
-import { isWood } from '../moisture/layers.ts';
 import type { Assumption, MoistureReport } from '../report/types.ts';
 import type { Site } from '../site/site.ts';
+import { isWood } from '../site/wood-deck.ts';
 
 /** What interrupts the insulation below the deck. */
 export interface Framing {

@@ -48,7 +48,7 @@ function askedNote(facts: MembraneFacts, reports: readonly MembraneReport[], cho
   const source = asked.veto?.source ?? sourceNote({ source: 'practice', at: 'membrane choice', grade: 'practice' });
   const winner = reports[0];
   const message = asked.veto
-    ? `${asked.name} was asked for and is out on this roof: ${asked.veto.why}`
+    ? `${asked.name} was asked for and is out ${facts.base === 'new-boards' ? 'for the new roof that is drawn' : 'on this roof'}: ${asked.veto.why}`
     : `${asked.name} was asked for. It may be used; it scores ${figure(asked.score ?? 0)} against ${figure(winner?.score ?? 0)} for ${winner?.name}. ${asked.flips.join(' ')}`;
   const level = asked.veto ? 'fix' : 'note';
   return [{ id: 'asked-membrane', level, where: 'membrane', message, value: null, limit: null, source }];

@@ -3,8 +3,9 @@ import { rValue } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { DeckSheet, MoistureCure, MoistureReport, RetarderKind } from '../report/types.ts';
 import type { DeckKind } from '../roof.ts';
+import { isWood } from '../site/wood-deck.ts';
 import type { KeptRoof } from './kept.ts';
-import { isFoam, isWood, retarderPerm } from './layers.ts';
+import { isFoam, retarderPerm } from './layers.ts';
 
 export const retarderName = {
   sheet: 'a vapor retarder',

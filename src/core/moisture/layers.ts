@@ -3,6 +3,7 @@ import { R_IP } from '../heat/degrees.ts';
 import type { Lining, MoistureReport, RetarderKind } from '../report/types.ts';
 import type { BelowInsulationKind, DeckKind } from '../roof.ts';
 import type { Site } from '../site/site.ts';
+import { isWood } from '../site/wood-deck.ts';
 import { stillAirOf, type VaporLayer } from './glaser.ts';
 import type { KeptRoof } from './kept.ts';
 
@@ -38,9 +39,6 @@ const deckLayer = (kind: DeckKind): LayerName =>
 /** R of the deck itself by inch: wood; other decks give next to nothing. */
 const DECK_R_PER_IN = 1;
 const THIN_R = 0.1;
-const woods: readonly DeckKind[] = ['plywood', 'osb', 'plank', 'tongue-and-groove'];
-
-export const isWood = (deckKind: DeckKind): boolean => woods.includes(deckKind);
 
 const sliced = (r: number): number => Math.max(1, Math.ceil(r / SLICE_R));
 

@@ -2,10 +2,11 @@ import { foamRetarder, retarderPractice, retarderTrigger, unventedRule, wetAlarm
 import { plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { MoistureCure, MoistureReport } from '../report/types.ts';
+import { isWood } from '../site/wood-deck.ts';
 import { NOTHING_G, type YearBalance, yearHolds } from './balance.ts';
 import type { BuildUp } from './build-up.ts';
 import { airWords, type DeckUnder, groundOf, retarderName } from './deck-sheet.ts';
-import { foamPerm, isFoam, isWood } from './layers.ts';
+import { foamPerm, isFoam } from './layers.ts';
 import { ROOM_F } from './room.ts';
 import { waterWords } from './tests.ts';
 

@@ -12,7 +12,7 @@ import type { SafetyEdge, SafetyFacts } from '../safety/facts.ts';
 import { nothingKnown } from '../safety/nothing-known.ts';
 import { deckSoft, wetFound } from '../scope/bearing.ts';
 import { isOpenEdge } from '../site/offers.ts';
-import { keptIn, plannedWork } from '../site/planned-work.ts';
+import { comesOff, keptIn } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 import { climateZoneOf } from '../site/town.ts';
 import type { ExistingReport, Layout } from './types.ts';
@@ -145,7 +145,7 @@ export function safetyFacts(
       ...blank.work,
       methods: attachment === null ? null : [...attachment.methods],
       newNailers: true,
-      tearOffSqFt: plannedWork(site) === 're-cover' ? 0 : site.section.areaSqFt,
+      tearOffSqFt: comesOff(site) ? site.section.areaSqFt : 0,
       addedLoadPsf: layout?.addedPsf ?? null,
       tapered: true,
     },

@@ -4,6 +4,7 @@ import { testStatements } from './owner/old-roof.ts';
 import { plannedStatements } from './owner/planned.ts';
 import { situationOf } from './owner/situation.ts';
 import { type OwnerStatement, standingOn, takerOf } from './owner/statement.ts';
+import { stopStatements } from './owner/stops.ts';
 import { wishStatements } from './owner/wishes.ts';
 import { woodStatements, woodTitle } from './owner/wood.ts';
 import type { Assessment } from './types.ts';
@@ -47,7 +48,8 @@ export function kitchenTable(assessment: Assessment): KitchenTable {
     wishes: wishStatements(situation),
     woodTitle: woodTitle(situation),
     wood: woodStatements(situation),
-    toSign: options.length > 0 && !open,
+    // Nobody signs what an engineer or a way out has to settle first.
+    toSign: options.length > 0 && !open && stopStatements(situation).length === 0,
   };
 }
 

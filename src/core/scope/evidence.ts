@@ -7,7 +7,7 @@ import type { ExistingReport, Layout } from '../report/types.ts';
 import type { CoveringKind, InspectionFinding, Roof } from '../roof.ts';
 import type { RuleSet } from '../rule-set.ts';
 import type { Site } from '../site/site.ts';
-import { isWoodDeck } from '../takeoff/wood-allowance.ts';
+import { isWood } from '../site/wood-deck.ts';
 import { anyBears, bears, deckSoft, wetFound } from './bearing.ts';
 import { shareOf } from './extent.ts';
 import { type RotAndLeak, rotAndLeakOf } from './rot.ts';
@@ -138,7 +138,7 @@ export function evidenceOf({
     wetShare,
     wetOverLimit: wetShare !== null && wetShare > wetShareLimit.share,
     softDeck: deckSoft(findings) === true,
-    woodDeck: isWoodDeck(site),
+    woodDeck: isWood(site.given.deckKind),
     edgeWood: anyBears(findings, 'edge-wood'),
     rotAndLeak: rotAndLeakOf(findings, site.roof.outline),
     local: findings.filter(({ kind: found }) => bears(found) === 'local'),

@@ -4,14 +4,14 @@ import { deckNames } from '../kind-names.ts';
 import { finding } from '../report/part-finding.ts';
 import type { Finding, ScopeReport, ScopeWay } from '../report/types.ts';
 import type { Site } from '../site/site.ts';
-import { isWoodDeck } from '../takeoff/wood-allowance.ts';
+import { isWood } from '../site/wood-deck.ts';
 import { inspectionOf } from './inspection.ts';
 
 const coatings: ReadonlySet<string> = new Set(['acrylic', 'silicone']);
 
 /** A deck that gives and is not of wood: no carpenter replaces a sheet of it, and what it still carries is not judged here. */
 function engineerFindings(site: Site): Finding[] {
-  if (isWoodDeck(site)) return [];
+  if (isWood(site.given.deckKind)) return [];
   return inspectionOf(site).flatMap(({ kind, where }) =>
     kind === 'soft-deck'
       ? [

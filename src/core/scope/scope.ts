@@ -3,7 +3,8 @@ import { sourceNote } from '../finding.ts';
 import { deckNames } from '../kind-names.ts';
 import type { Budget, Finding, ScopeReport, ScopeWay } from '../report/types.ts';
 import { listed } from '../report/words.ts';
-import { isWoodDeck, openedBy, woodAllowance } from '../takeoff/wood-allowance.ts';
+import { isWood } from '../site/wood-deck.ts';
+import { openedBy, woodAllowance } from '../takeoff/wood-allowance.ts';
 import { evidenceOf, type ScopeInput } from './evidence.ts';
 import { recoverWay } from './recover-way.ts';
 import { repairsOf } from './repairs.ts';
@@ -94,7 +95,7 @@ export function scopeOf(input: ScopeInput & { budgets: readonly Budget[] }): {
       .map((row) => ({ id: row.test, what: row.what, how: row.how, source: sourceNote(row) })),
     repairs: recommended === 'tear-off' ? [] : repairs,
     wood: woodAllowance(site, openedBy(chosen)),
-    deck: { name: deckNames[site.given.deckKind], isWood: isWoodDeck(site), soft: evidence.softDeck },
+    deck: { name: deckNames[site.given.deckKind], isWood: isWood(site.given.deckKind), soft: evidence.softDeck },
   };
   return { report, findings: scopeFindings(site, ways, repairs) };
 }

@@ -10,7 +10,7 @@ import {
 import { area, plainNumber } from '../../units/print.ts';
 import { coveringNames } from '../kind-names.ts';
 import type { MaterialLine } from '../report/types.ts';
-import { plannedWork } from '../site/planned-work.ts';
+import { comesOff } from '../site/planned-work.ts';
 import type { Job } from './job.ts';
 import { lineOf, whole } from './line.ts';
 import { tieInRunIn } from './strips.ts';
@@ -51,7 +51,7 @@ function shinglesLine(topSqFt: number): MaterialLine {
     unit: 'lb',
     order: boxLoads(pounds, (topSqFt / 100) * shingles.cubicYdPerSq),
     orderUnit: `${debrisBox.cubicYd} yd boxes`,
-    basis: `${area(topSqFt)} of shingles at ${shingles.psf} psf = ${plainNumber(pounds)} lb; the old roof stays`,
+    basis: `${area(topSqFt)} of shingles at ${shingles.psf} psf = ${plainNumber(pounds)} lb; no old roof comes off with them`,
     row: shingles,
   });
 }
@@ -61,9 +61,9 @@ export function tearOffLines(job: Job, sheetsOut: number): MaterialLine[] {
   const { given } = job.site;
   const old = coverings.find(({ covering }) => covering === given.covering);
   const onDeck = job.site.roof.existing.readOn === 'deck';
-  const torn = onDeck ? given.removedIn > 0 : plannedWork(job.site) !== 're-cover';
+  const torn = (onDeck ? given.removedIn > 0 : true) && comesOff(job.site);
   const top = tieInSqFt(job);
-  if (!torn || given.layers === 0) return top > 0 && !onDeck ? [shinglesLine(top)] : [];
+  if (!torn || given.layers === 0) return top > 0 ? [shinglesLine(top)] : [];
   if (old === undefined) return [];
   const roofSqFt = job.areaSqFt * given.layers;
   const woodSqFt = sheetsOut * sheathing.sheetSqFt;

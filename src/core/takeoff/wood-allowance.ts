@@ -14,6 +14,7 @@ import type { InspectionFinding } from '../roof.ts';
 import { isRot, softDeckOf } from '../scope/bearing.ts';
 import { isOpenEdge } from '../site/offers.ts';
 import type { Site } from '../site/site.ts';
+import { isWood } from '../site/wood-deck.ts';
 import { atChance, damageChances, type ZoneSheets } from './deck-repair.ts';
 import { edgeWoodRows, lengthFt, stretchesOf } from './edge-wood.ts';
 import { whole } from './line.ts';
@@ -21,9 +22,6 @@ import { whole } from './line.ts';
 const rows: readonly DamageZone[] = damageZones;
 const SHEET_FT = 8;
 const MOST_CHANCE = 0.95;
-const WOOD: ReadonlySet<string> = new Set(['plywood', 'osb', 'plank', 'tongue-and-groove']);
-
-export const isWoodDeck = ({ given }: Pick<Site, 'given'>): boolean => WOOD.has(given.deckKind);
 
 const chanceOf = (zone: DamageZone['zone'], factor: number): number =>
   Math.min(MOST_CHANCE, (rows.find((row) => row.zone === zone)?.chance ?? 0) * factor);
@@ -117,7 +115,7 @@ export const openedBy = (layout: Layout | null): ReadonlySet<string> =>
  * Source: beta-binomial by place, see deck-repair.ts. Correctness: tests/published/takeoff.test.ts, tests/unit/scope.test.ts
  */
 export function woodAllowance(site: Site, opened: ReadonlySet<string>): WoodAllowance | null {
-  if (!isWoodDeck(site)) return null;
+  if (!isWood(site.given.deckKind)) return null;
   const { findings } = site.roof;
   const rotten = findings.filter(isRot);
   const edges = edgeWoodRows(site);

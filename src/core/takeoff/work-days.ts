@@ -2,7 +2,7 @@ import { detailRates, type WorkRate, workCrew, workRates } from '../../../refere
 import { feetInches, plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { Layout, WorkDays, WorkPartDays } from '../report/types.ts';
-import { plannedWork } from '../site/planned-work.ts';
+import { comesOff } from '../site/planned-work.ts';
 import { type Job, jobOf, type TakeOffInput } from './job.ts';
 
 const rates: readonly WorkRate[] = workRates;
@@ -22,7 +22,7 @@ function fieldPart(what: string, squares: number, [slow, fast]: Band, more = '')
 
 function tearOff({ site, areaSqFt }: Job): WorkPartDays[] {
   const { covering, layers } = site.given;
-  if (plannedWork(site) === 're-cover' || site.roof.existing.readOn === 'deck' || layers === 0) return [];
+  if (!comesOff(site) || site.roof.existing.readOn === 'deck' || layers === 0) return [];
   const band = bandOf(covering === 'bur-gravel' ? 'tear-off-gravel' : 'tear-off');
   const more = layers === 1 ? '' : `, ${layers} layers`;
   return [fieldPart('Take the old roof off', (areaSqFt / 100) * layers, band, more)];

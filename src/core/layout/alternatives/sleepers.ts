@@ -2,10 +2,11 @@ import { muchFoam, sawnDepths, sleeperFigures } from '../../../../reference/alte
 import { feetInches, inches, plainNumber, slopeInWords } from '../../../units/print.ts';
 import { direction, dot } from '../../geometry/vector.ts';
 import type { Alternative } from '../../report/types.ts';
-import type { DeckKind, Point } from '../../roof.ts';
+import type { Point } from '../../roof.ts';
 import type { SiteEdge } from '../../site/edges.ts';
 import { isOpenEdge } from '../../site/offers.ts';
 import type { Site } from '../../site/site.ts';
+import { isWood } from '../../site/wood-deck.ts';
 import { type AlternativeFacts, alternative } from './facts.ts';
 
 /** Long wedges ripped from sawn lumber that give a deck its fall. */
@@ -31,8 +32,6 @@ export function sleeperCut(runFt: number, slopeInPerFt: number, lowIn: number = 
   const highIn = lowIn + slopeInPerFt * runFt;
   return { lowIn, highIn, pairFrom: stockFor(lowIn + highIn + sleeperFigures.kerfIn), singleFrom: stockFor(highIn) };
 }
-
-const wood: ReadonlySet<DeckKind> = new Set<DeckKind>(['plywood', 'osb', 'plank', 'tongue-and-groove']);
 
 /** The edge that sleepers would fall to: the longest open one, else the longest that may drain. */
 function lowEdge(site: Site): SiteEdge | null {
@@ -60,7 +59,7 @@ const isStripped = (site: Site): boolean =>
 export function sleepersFor({ site, chosen, layouts }: AlternativeFacts): Alternative | null {
   const thick = (chosen ?? layouts[0] ?? null)?.greatestThicknessIn ?? 0;
   const stripped = isStripped(site);
-  if ((thick <= muchFoam.thicknessIn && !stripped) || !wood.has(site.given.deckKind)) return null;
+  if ((thick <= muchFoam.thicknessIn && !stripped) || !isWood(site.given.deckKind)) return null;
   const why = stripped
     ? 'The deck comes off down to the joists, so the fall can be built into the new one.'
     : `The taper would come to ${inches(thick)} of foam at its thickest.`;
