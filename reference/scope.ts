@@ -136,6 +136,16 @@ export const scopeRules = {
     ...practice,
     at: 'coating of worn roofs',
   },
+  'worn-and-broken': {
+    text: 'Patches close what is broken, and give the worn surface round them no shield back.',
+    ...practice,
+    at: 'coating of worn roofs',
+  },
+  'mend-then-coat': {
+    text: 'A coat closes no hole, so what is broken is mended first. The surface is worn, and what lies under it is dry and drains: the coat shields it again.',
+    ...practice,
+    at: 'coating of worn roofs',
+  },
   'worn-kept': {
     text: 'The surface is worn, nothing is broken, and no coat can go on: it is kept up, and looked at each year.',
     ...practice,

@@ -193,6 +193,35 @@ describe('an old roof that stays', () => {
     expect(why).toContain('on cured silicone nothing holds but silicone');
   });
 
+  it('a worn surface with a hole in it is mended, then coated', () => {
+    const worn = { kind: 'granule-loss', areaSqFt: 160, severity: 'plain' };
+    const roof = found([worn, { kind: 'open-lap', at: [4, 4] }, dry]);
+    expect(roof.scope!.recommended).toBe('coat');
+    expect(told(roof, 'scope')).toMatch(/^First mend what is broken\. Then it can be coated\./);
+    expect(told(roof, 'scope')).toContain('Patching alone is ruled out.');
+    expect(cells(kitchenTable(roof), 'does')[0]).toMatch(/^What is broken and the seams are mended, then/);
+  });
+
+  it('a coat that was asked for is answered by what the old roof takes, not by boards that nobody plans', () => {
+    const asked = (findings: readonly object[], covering: object = {}): string =>
+      told(
+        found(findings, {
+          covering: { kind: 'sbs-granule', layers: 1, ageYears: 12, ...covering },
+          preferences: { membrane: 'acrylic' },
+        }),
+        'wishes',
+      );
+    const hole = { kind: 'open-lap', at: [4, 4] };
+    expect(asked([dry])).toMatch(/The old roof can be coated\. Nothing that was found asks for it\.$/);
+    expect(asked([hole, dry])).toMatch(/First mend what is broken\. The old roof can be coated\./);
+    expect(asked([hole, dry], { layers: 2 })).toMatch(
+      /The old roof cannot be coated\. Two coverings or more lie there/,
+    );
+    expect(asked([hole])).toMatch(/Whether the old roof can be coated is not known yet\./);
+    const off = asked([{ kind: 'wet-insulation', foundBy: 'scan', areaSqFt: 200 }]);
+    expect(off).toMatch(/It is out on this roof\. .*New boards are planned here\.$/);
+  });
+
   it('where nothing is wrong there is nothing to mend', () => {
     const roof = found([dry]);
     expect(roof.headline).toContain('Nothing that was found asks for work on it.');

@@ -234,7 +234,7 @@ describe('words follow the verdict', () => {
 
   it('rules out what is barred and nothing else', () => {
     const out = {
-      repair: 'A patch here and there is ruled out',
+      repair: 'Patching alone is ruled out',
       coat: 'A coating is ruled out',
       're-cover': 'A new roof over the old one is ruled out',
       'tear-off': 'A tear-off is ruled out',

@@ -117,7 +117,15 @@ describe('each way by what is known', () => {
       'coat',
     ],
     ['worn over 300 sq ft, dry', { findings: [worn(300), dry] }, 'booo', 'coat'],
-    ['worn, dry, drains, and a split', { findings: [worn(300), split, dry] }, 'oooo', 'repair'],
+    ['worn, dry, drains, and a split', { findings: [worn(300), split, dry] }, 'booo', 'coat'],
+    ['worn, dry, drains, and a leak below', { findings: [worn(300), { ...leak, at: [4, 4] }, dry] }, 'booo', 'coat'],
+    ['worn over less than a tenth, dry, and a split', { findings: [worn(71), split, dry] }, 'oooo', 'repair'],
+    [
+      'worn gravel, dry, and a split',
+      { findings: [worn(300), split, dry], covering: { kind: 'bur-gravel' } },
+      'oboo',
+      'repair',
+    ],
     ['worn over less than a tenth, dry', { findings: [worn(71), dry] }, 'oooo', 'repair'],
     ['slightly worn, dry', { findings: [{ ...worn(300), severity: 'slight' }, dry] }, 'oooo', 'repair'],
     ['a ring of dirt where water stood, dry', { findings: [{ kind: 'pond-stain' }, dry] }, 'oooo', 'repair'],
@@ -190,6 +198,10 @@ describe('each way by what is known', () => {
     expect(stain).toEqual(['repair', scopeRules['leak-search'].text]);
     const gravel = first({ findings: [worn(300), dry], covering: { kind: 'bur-gravel' }, existing: seen });
     expect(gravel).toEqual(['upkeep', scopeRules['worn-kept'].text]);
+    const holed = { findings: [worn(300), split, dry], existing: seen };
+    expect(first(holed)).toEqual(['coat', scopeRules['mend-then-coat'].text]);
+    expect(reportOf(holed).answer).toMatch(/^First mend what is broken, then it may be coated\./);
+    expect(reportOf({ ...holed, findings: [worn(300), dry] }).answer).toMatch(/^It may be coated\./);
   });
 
   it('a soft deck and a leak that are no ground yet say what is missing and ask for the wood to be opened', () => {

@@ -42,17 +42,17 @@ function askedWords(settle: readonly string[]): string {
   return listed(words.filter((each) => each !== scan).map((each) => (each === cores ? `${cores} or ${scan}` : each)));
 }
 
-function answerOf(
-  ways: readonly ScopeWay[],
-  { recommended, comesTo }: Pick<ScopeReport, 'recommended' | 'comesTo'>,
-  repairs: ScopeReport['repairs'],
-): string {
+type AnsweredBy = Pick<ScopeReport, 'ways' | 'recommended' | 'comesTo' | 'mends' | 'repairs'>;
+
+function answerOf({ ways, recommended, comesTo, mends, repairs }: AnsweredBy): string {
   const barred = ways.filter(({ standing }) => standing === 'barred');
   if (comesTo !== null) {
     const way = ways.find(({ id }) => id === recommended);
     const told = repairs.filter(({ oftenWrong }) => oftenWrong);
-    const cure = recommended === 'repair' ? told.map(({ title, lines }) => `${title}: ${lower(lines[0])}`) : [];
-    return [verbs[comesTo], way?.reasons[0]?.text ?? '', ...cure].filter((part) => part !== '').join(' ');
+    const stays = recommended === 'repair' || recommended === 'coat';
+    const cure = stays ? told.map(({ title, lines }) => `${title}: ${lower(lines[0])}`) : [];
+    const verb = comesTo === 'coat' && mends ? 'First mend what is broken, then it may be coated.' : verbs[comesTo];
+    return [verb, way?.reasons[0]?.text ?? '', ...cure].filter((part) => part !== '').join(' ');
   }
   const first = ways.find(({ standing }) => standing === 'not-known');
   const out = barred.length === 0 ? '' : ` Ruled out already: ${listed(barred.map(({ title }) => lower(title)))}.`;
@@ -81,14 +81,16 @@ export function scopeOf(input: ScopeInput & { budgets: readonly Budget[] }): {
   const coat = coatWay(evidence);
   const ways = evidence.off ? waysWhenOff() : [repairWay(evidence, coat), coat, recover, tearOffWay(evidence, recover)];
   const recommended = recommendedOf(ways);
-  const comesTo = evidence.off ? 'off' : recommended === 'repair' && !hasToMend(evidence) ? 'upkeep' : recommended;
+  const mends = hasToMend(evidence);
+  const comesTo = evidence.off ? 'off' : recommended === 'repair' && !mends ? 'upkeep' : recommended;
   // The least way that is left decides; what the others ask comes into it only once that one falls.
   const settle = new Set(recommended === null ? ways.find(({ standing }) => standing === 'not-known')?.settle : []);
   const repairs = repairsOf(site);
   const report: ScopeReport = {
-    answer: answerOf(ways, { recommended, comesTo }, repairs),
+    answer: answerOf({ ways, recommended, comesTo, mends, repairs }),
     recommended,
     comesTo,
+    mends,
     ways,
     tests: tests
       .filter(({ test }) => settle.has(test))

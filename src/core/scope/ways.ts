@@ -33,7 +33,7 @@ function askBase(out: Weighing, evidence: ScopeEvidence): void {
   if (base.takes === null) out.ask(baseReason(base), 'inspection');
 }
 
-/** @param coat the coating, which is what helps a surface that is worn and nowhere broken */
+/** @param coat the coating, which is what helps a worn surface, alone or once what is broken in it is mended */
 export function repairWay(evidence: ScopeEvidence, coat: ScopeWay): ScopeWay {
   const { ponds, wet, wetShare, wetOverLimit, pastService, old, local, surface, inside } = evidence;
   const onlyWorn = evidence.worn && !hasToMend(evidence);
@@ -42,7 +42,7 @@ export function repairWay(evidence: ScopeEvidence, coat: ScopeWay): ScopeWay {
   if (pastService) out.bar(reason('past-service', agesWords(evidence)));
   if (wetOverLimit) out.bar(reason('wet-over-quarter', `Here: ${percent(wetShare ?? 1)}.`));
   if (evidence.rotAndLeak === 'ground') out.bar(reason('rot-and-leak'));
-  if (onlyWorn && coat.standing === 'open') out.bar(reason('worn-not-patched'));
+  if (evidence.worn && coat.standing === 'open') out.bar(reason(onlyWorn ? 'worn-not-patched' : 'worn-and-broken'));
   if (wet && wetShare === null) out.ask(reason('wet-removed', 'How far it reaches is not known.'), 'scan');
   if (wet === null && (inside || surface)) out.ask(reason('moisture-not-known'), 'cores', 'scan');
   if (evidence.findings.length === 0) out.ask(reason('nothing-noted'), 'inspection');
@@ -73,7 +73,7 @@ export function coatWay(evidence: ScopeEvidence): ScopeWay {
   askWood(out, evidence);
   askBase(out, evidence);
   if (ponds === null) out.ask(reason('pond-not-known'), 'look-after-rain');
-  if (worn) out.note(reason('coat-worn'));
+  if (worn) out.note(reason(hasToMend(evidence) ? 'mend-then-coat' : 'coat-worn'));
   out.note(reason('coat-allowed'));
   if (base.takes) out.note(baseReason(base));
   if (anyBears(evidence.findings, 'bare')) out.note(reason('coat-bare'));

@@ -78,6 +78,8 @@ const keptOptions: Readonly<Record<KeptCall, { choice: KitchenChoice; title: str
   },
 };
 
+const MENDED_THEN_COATED = 'What is broken and the seams are mended, then the old roof gets a new coat.';
+
 function layoutsSideBySide(situation: Situation, take: Taker, first: number): Option[] {
   const { layouts } = situation.assessment;
   const others = layouts.flatMap((other, i) =>
@@ -135,9 +137,10 @@ export function optionsOf(situation: Situation, take: Taker): { choice: KitchenC
   if (keepsOldRoof(call) && layout !== null) {
     const answer = take.quote('answer-scope', 'What to do with the old roof', 'scope.answer');
     const { choice, title, does, why } = keptOptions[call];
+    const done = call === 'coat' && assessment.scope?.mends ? MENDED_THEN_COATED : does;
     return {
       choice,
-      options: [kept(title, standingOn(say`${does}`, answer), say`${why}`), ...fresh],
+      options: [kept(title, standingOn(say`${done}`, answer), say`${why}`), ...fresh],
     };
   }
   if (mayBeMended(situation) && layout !== null) {

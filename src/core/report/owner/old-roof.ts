@@ -13,6 +13,8 @@ const callWords: Readonly<Record<NonNullable<ScopeReport['comesTo']>, string>> =
   off: 'Build the deck and lay the new roof on it.',
 };
 
+const MEND_THEN_COAT = 'First mend what is broken. Then it can be coated. What was found does not call for a new roof.';
+
 /** What settles it, as an owner would say it. */
 const testWords: Readonly<Record<string, string>> = {
   engineer: 'Have a structural engineer look at the deck. Nobody stands on the soft place until then.',
@@ -25,7 +27,7 @@ const testWords: Readonly<Record<string, string>> = {
 };
 
 const outWords: Readonly<Record<ScopeWay['id'], string>> = {
-  repair: 'A patch here and there is ruled out',
+  repair: 'Patching alone is ruled out',
   coat: 'A coating is ruled out',
   're-cover': 'A new roof over the old one is ruled out',
   'tear-off': 'A tear-off is ruled out',
@@ -64,7 +66,7 @@ export function scopeStatements(situation: Situation): OwnerStatement[] {
   const take = takerOf(assessment);
   if (scope === undefined) return [say`What to do with the old roof has not been worked out.`];
   const answer = take.quote('answer-scope', 'What to do with the old roof', 'scope.answer');
-  const { recommended, comesTo, ways } = scope;
+  const { recommended, comesTo, mends, ways } = scope;
   const why = (i: number, k = 0) => take.quote('answer-scope', ways[i].title, `scope.ways.${i}.reasons.${k}.text`);
   const chosen = ways.findIndex(({ id }) => id === recommended);
   const said = new Set(chosen < 0 ? [] : [ways[chosen].reasons[0]?.text]);
@@ -81,8 +83,9 @@ export function scopeStatements(situation: Situation): OwnerStatement[] {
       ...(waterStands(today) ? [say`Wait with a price for the whole job until then.`] : []),
       ...barred,
     ];
+  const call = comesTo === 'coat' && mends ? MEND_THEN_COAT : callWords[comesTo];
   return [
-    standingOn(say`${callWords[comesTo]}`, answer),
+    standingOn(say`${call}`, answer),
     ...(ways[chosen].reasons.length === 0 ? [] : [say`${why(chosen)}`]),
     // Where nothing is asked for, or nothing is left of it, nothing has to be ruled out.
     ...(comesTo === 'upkeep' || comesTo === 'off' ? [] : barred),

@@ -42,13 +42,33 @@ function flatWish({ assessment, layout }: Situation, take: Taker): OwnerStatemen
 
 const coatings: ReadonlySet<string> = new Set(['acrylic', 'silicone']);
 
+/** What the old roof makes of a coat that was asked for; null = it comes off, so the new boards decide. */
+function coatWish({ assessment: { scope }, call }: Situation, take: Taker): OwnerStatement | null {
+  const ways = scope?.ways ?? [];
+  const i = ways.findIndex(({ id }) => id === 'coat');
+  if (i < 0 || !(keepsOldRoof(call) || call === 'open')) return null;
+  const why = take.quote('answer-scope', ways[i].title, `scope.ways.${i}.reasons.0.text`);
+  const { standing } = ways[i];
+  if (standing === 'not-known') return say`Whether the old roof can be coated is not known yet. ${why}`;
+  if (standing === 'barred') return say`The old roof cannot be coated. ${why}`;
+  const words =
+    call === 'coat'
+      ? 'A coat is what this roof asks for.'
+      : 'The old roof can be coated. Nothing that was found asks for it.';
+  return standingOn(say`${scope?.mends ? 'First mend what is broken. ' : ''}${words}`, why);
+}
+
 /** A covering that was asked for and is not the one that comes out first. */
-function coveringWish({ assessment: { findings, membranes }, call }: Situation, take: Taker): OwnerStatement[] {
+function coveringWish(situation: Situation, take: Taker): OwnerStatement[] {
+  const { findings, membranes } = situation.assessment;
   const i = findings.findIndex(({ id }) => id === 'asked-membrane');
   if (i < 0) return [];
   const at = membranes.findIndex(({ name }) => findings[i].message.startsWith(`${name} was asked for`));
   if (at < 0) return [];
   const asked = say`You asked for this covering: ${take.quote('answer-covering', 'What was asked for', `membranes.${at}.name`)}. `;
+  // Over new boards a coat is out; the old roof may take it.
+  const coat = coatings.has(membranes[at].id) ? coatWish(situation, take) : null;
+  if (coat !== null) return [alsoSaying(asked, coat)];
   if (membranes[at].veto === null)
     return [
       standingOn(
@@ -56,9 +76,6 @@ function coveringWish({ assessment: { findings, membranes }, call }: Situation, 
         take.quote('answer-to-do', 'What was asked for', `findings.${i}.message`),
       ),
     ];
-  // It is out over new boards; the old roof that stays takes it.
-  if (call === 'coat' && coatings.has(membranes[at].id))
-    return [alsoSaying(asked, say`A coat is what this roof asks for.`)];
   const why = take.quote('answer-covering', 'Why it is out', `membranes.${at}.veto.why`);
   return [alsoSaying(asked, say`It is out on this roof. ${why}`)];
 }

@@ -88,6 +88,8 @@ export interface ScopeReport {
   recommended: ScopeWay['id'] | null;
   /** What that comes to: a repair of a roof on which nothing is broken is upkeep, and one that is off is laid anew. */
   comesTo: ScopeWay['id'] | 'upkeep' | 'off' | null;
+  /** Something is broken, wet or rotten in one place: it is mended, whatever else is done. */
+  mends: boolean;
   ways: readonly ScopeWay[];
   /** What settles the open questions, the cheapest first. */
   tests: readonly { id: string; what: string; how: string; source: SourceNote }[];
