@@ -56,7 +56,7 @@ const rows: CheckRow[] = [
     ...computed,
     id: '43-fill',
     of: 'fill boards 4 x 8 without allowance',
-    call: () => wide.layout.fill[0]!.order,
+    call: () => wide.layout.fill[0]!.boards,
     expected: 15,
   },
   {
@@ -77,7 +77,7 @@ const rows: CheckRow[] = [
   },
   { ...computed, id: '44-low', of: 'boards 0.5-1.5, 24 x 16', call: () => net(house, 0.5), expected: 12, tol: 1e-9 },
   { ...computed, id: '44-high', of: 'boards 1.5-2.5, 24 x 16', call: () => net(house, 1.5), expected: 12, tol: 1e-9 },
-  { ...computed, id: '44-fill', of: 'fill boards, 24 x 16', call: () => house.layout.fill[0]!.order, expected: 6 },
+  { ...computed, id: '44-fill', of: 'fill boards, 24 x 16', call: () => house.layout.fill[0]!.boards, expected: 6 },
   {
     ...computed,
     id: '44-spares',

@@ -167,7 +167,7 @@ const layout: Layout = {
       mark: '0.5-1.5 +2',
     },
   ],
-  fill: [{ thicknessIn: 2, areaSqFt: 480, lengthFt: 8, widthFt: 4, order: 15 }],
+  fill: [{ thicknessIn: 2, areaSqFt: 480, lengthFt: 8, widthFt: 4, boards: 15, order: 15 }],
   boardWork: { strips: [], rips: [], unmade: [], net: 45, taken: 48, wasteShare: 0.0625, reusable: 3, staggerFt: 2 },
   checkPoints: [
     { id: '1', at: [0, 0], where: 'on the gutter side, 0′-0″ along', heightIn: 0, thicknessIn: 1 },

@@ -1,7 +1,9 @@
 import { shingleRunUp } from '../../../reference/flashing.ts';
 import { safetyLimits } from '../../../reference/safety/limits.ts';
-import type { NailerPiece, NewHeights } from '../report/types.ts';
+import { overflowRiseIn } from '../outlets/ways-out.ts';
+import type { NailerPiece, NewHeights, OutletReport } from '../report/types.ts';
 import { carriesFlueGas, type Edge } from '../roof.ts';
+import type { RuleSet } from '../rule-set.ts';
 import { isHighEnough, parapetIn } from '../safety/edges.ts';
 import type { SafetyEdge } from '../safety/facts.ts';
 import type { SiteEdge } from '../site/edges.ts';
@@ -17,16 +19,37 @@ import { buriedIn } from './run-to-limit.ts';
 const SPOTS: ReadonlySet<Limit['kind']> = new Set(['curb', 'pipe', 'overflow']);
 const METAL: ReadonlySet<Edge['kind']> = new Set(['gutter', 'drip', 'rake', 'roof-below', 'box-gutter']);
 
+export interface HeightInput {
+  site: Site;
+  limits: readonly Limit[];
+  buildUp: BuildUp;
+  nailers: readonly NailerPiece[];
+  /** Outlets of the layout as rated. */
+  inlets: readonly OutletReport[];
+  /** Ids of edges that are opened for it. */
+  opened: ReadonlySet<string>;
+  ruleSet: RuleSet;
+}
+
+const inletOf = ({ inletAboveLowIn = null, inletAboveSurfaceIn = null }: OutletReport) => ({
+  inletAboveLowIn,
+  inletAboveSurfaceIn,
+});
+
 /** Heights over the base at which curbs, pipes and overflow inlets must stand, those of unknown height too. */
-function raised(site: Site, limits: readonly Limit[], buildUp: BuildUp): NewHeights['raised'] {
+function raised({ site, limits, buildUp, inlets, ruleSet }: HeightInput): NewHeights['raised'] {
   return limits
     .filter(({ kind }) => SPOTS.has(kind))
     .flatMap((limit) => {
       const used = spotsOf(site, limit, buildUp.corners).flatMap(({ p }) => buildUp(p) ?? []);
       if (used.length === 0) return [];
-      const neededIn = Math.max(...used) + limit.clearIn;
       const { id, where, kind, clearIn, heightIn: nowIn } = limit;
-      const raiseIn = nowIn === null ? null : Math.max(0, neededIn - nowIn);
+      const beside = Math.max(...used) + clearIn;
+      const inlet = inlets.find((outlet) => id === `overflow-${outlet.id}`);
+      // An overflow also keeps its height over the low point.
+      const rise = inlet === undefined ? 0 : overflowRiseIn(inletOf(inlet), ruleSet);
+      const raiseIn = nowIn === null ? null : Math.max(0, beside - nowIn, rise);
+      const neededIn = nowIn === null || raiseIn === null ? beside : Math.max(beside, nowIn + raiseIn);
       const vents = site.roof.pipes.some((pipe, i) => id === `pipe-${i}` && carriesFlueGas(pipe));
       return [{ id, where, kind, clearIn, nowIn, neededIn, raiseIn, vents }];
     });
@@ -90,21 +113,21 @@ function tieIns({ given }: Site, uses: readonly EdgeUse[]): NewHeights['tieIns']
 }
 
 /** Every height that the new roof changes: what is raised, parapets as guards, tie-ins, faces of the edge metal. */
-export function newHeightsOf(
-  site: Site,
-  limits: readonly Limit[],
-  buildUp: BuildUp,
-  nailers: readonly NailerPiece[],
-): NewHeights {
+export function newHeightsOf(input: HeightInput): NewHeights {
+  const { site, nailers, opened } = input;
   const uses = edgeUses(site, nailers);
   const deckIn = site.given.deckThicknessIn;
   const oldIn = keptIn(site.given);
   return {
-    raised: raised(site, limits, buildUp),
-    parapets: parapets(site, uses),
+    raised: raised(input),
+    // A parapet that is opened to a gutter stands no longer.
+    parapets: parapets(
+      site,
+      uses.filter(({ site: { id } }) => !opened.has(id)),
+    ),
     tieIns: tieIns(site, uses),
     faces: uses
-      .filter(({ site: { edge } }) => METAL.has(edge.kind))
+      .filter(({ site: { id, edge } }) => METAL.has(edge.kind) || opened.has(id))
       .map(({ site: { label: edge }, lowIn, highIn }) => ({
         edge,
         lowIn: faceIn(lowIn + oldIn, deckIn),

@@ -1,3 +1,4 @@
+import { flatBoardAllowance } from '../../../reference/takeoff/boards.ts';
 import { heightIn } from '../geometry/plane.ts';
 import { distanceFt } from '../geometry/vector.ts';
 import type { BoardLine, BoardWork, FillLine, RipLine, StripLine, UnmadePlane } from '../report/types.ts';
@@ -105,7 +106,9 @@ export function fillLines(tiles: readonly Tile[], catalogue: Catalogue): FillLin
       const stock = catalogue.flat.find((row) => Math.abs(row.thicknessIn - thicknessIn) < 1e-9);
       if (stock === undefined) return [];
       const { lengthFt, widthFt } = stock;
-      return [{ thicknessIn, areaSqFt, lengthFt, widthFt, order: whole(areaSqFt / (lengthFt * widthFt)) }];
+      const share = areaSqFt / (lengthFt * widthFt);
+      const order = whole(share * (1 + flatBoardAllowance.share));
+      return [{ thicknessIn, areaSqFt, lengthFt, widthFt, boards: whole(share), order }];
     });
 }
 

@@ -152,7 +152,15 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
     boardWork,
     checkPoints: checkPointsOf(site, built),
     nailers,
-    newHeights: newHeightsOf(site, limits, buildUp, nailers),
+    newHeights: newHeightsOf({
+      site,
+      limits,
+      buildUp,
+      nailers,
+      inlets: rated.reports,
+      opened: plan.newEdges,
+      ruleSet,
+    }),
     cornerHeights: site.outline.flatMap((at) => {
       const thicknessIn = buildUp(at);
       const vertex = judgement.mesh.points.findIndex((p) => distanceFt(p, at) < 1e-3);

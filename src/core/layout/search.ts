@@ -288,7 +288,11 @@ function distinctions(offered: readonly Layout[]): Map<string, string[]> {
   };
   first(({ volumeBoardFt, levellingBoardFt }) => volumeBoardFt + levellingBoardFt, 'The least board of all.');
   first(({ greatestThicknessIn }) => greatestThicknessIn, 'The thinnest at its thickest.');
-  first(({ leastValleySlopeInPerFt }) => -(leastValleySlopeInPerFt ?? NO_VALLEY_IN_PER_FT), 'The steepest valleys.');
+  const dry = offered.some(({ leastValleySlopeInPerFt: valley }) => valley === null);
+  first(
+    ({ leastValleySlopeInPerFt }) => -(leastValleySlopeInPerFt ?? NO_VALLEY_IN_PER_FT),
+    dry ? 'The only one without a valley.' : 'The steepest valleys.',
+  );
   first(({ newOutlets }) => newOutlets, 'The fewest new ways out.');
   return out;
 }

@@ -35,7 +35,7 @@ export function waysOutFindings(
   return enclosed ? [...tooFewFindings(where, ways, ruleSet), ...overflows] : overflows;
 }
 
-const isBuried = (way: WayOut): boolean => way.inletAboveSurfaceIn !== null && way.inletAboveSurfaceIn < -1e-6;
+const isBuried = (way: Inlet): boolean => way.inletAboveSurfaceIn !== null && way.inletAboveSurfaceIn < -1e-6;
 
 function tooFewFindings(where: string, ways: readonly WayOut[], ruleSet: RuleSet): Finding[] {
   const open = ways.filter((way) => way.working && !isBuried(way));
@@ -69,11 +69,20 @@ function overflowFindings(way: WayOut, ruleSet: RuleSet): Finding[] {
   return [...tooLow(way, ruleSet), ...tooHigh(way, ruleSet)];
 }
 
-/** Height to which an inlet is raised: 2 in (or the rule's own) over the low point, and never under the surface beside it. */
+type Inlet = Pick<WayOut, 'inletAboveLowIn' | 'inletAboveSurfaceIn'>;
+
+/** How far an inlet is raised: to 2 in (or the rule's own) over the low point, and never under the surface beside it. */
+function riseIn({ inletAboveLowIn, inletAboveSurfaceIn }: Inlet, { building }: RuleSet): number {
+  const toLowIn = inletAboveLowIn === null ? 0 : building.overflow.inletAboveLowPointIn - inletAboveLowIn;
+  return Math.max(toLowIn, -(inletAboveSurfaceIn ?? 0));
+}
+
+/** Rise [in] of an overflow's inlet that the new roof buries, or that would run in every rain; 0 where it may stay. */
+export const overflowRiseIn = (inlet: Inlet, ruleSet: RuleSet): number =>
+  isBuried(inlet) || isTooLow(inlet, ruleSet) ? riseIn(inlet, ruleSet) : 0;
+
 function raiseWords(way: WayOut, ruleSet: RuleSet): string {
-  const { inletAboveLowPointIn } = ruleSet.building.overflow;
-  const toLowIn = way.inletAboveLowIn === null ? 0 : inletAboveLowPointIn - way.inletAboveLowIn;
-  const byIn = Math.max(toLowIn, -(way.inletAboveSurfaceIn ?? 0));
+  const byIn = riseIn(way, ruleSet);
   const to = way.inletIn === null ? '' : `, to ${inch(way.inletIn + byIn)} above the old surface there`;
   return `raise its inlet by ${inch(byIn)}${to}, ${inch((way.inletAboveLowIn ?? 0) + byIn)} above the low point`;
 }
@@ -81,10 +90,13 @@ function raiseWords(way: WayOut, ruleSet: RuleSet): string {
 /** Reading a height to a quarter inch is as good as it gets on a roof. */
 const HARDLY_LOW_IN = 0.25;
 
+const isTooLow = ({ inletAboveLowIn }: Inlet, { building }: RuleSet): boolean =>
+  inletAboveLowIn !== null && inletAboveLowIn < building.overflow.inletAboveLowPointIn - HARDLY_LOW_IN - 1e-6;
+
 /** An overflow so low that it runs in every rain hides a plugged main outlet. */
 function tooLow(way: WayOut, ruleSet: RuleSet): Finding[] {
   const { inletAboveLowPointIn } = ruleSet.building.overflow;
-  if (way.inletAboveLowIn === null || way.inletAboveLowIn >= inletAboveLowPointIn - HARDLY_LOW_IN - 1e-6) return [];
+  if (way.inletAboveLowIn === null || !isTooLow(way, ruleSet)) return [];
   return [
     {
       id: 'overflow-too-low',

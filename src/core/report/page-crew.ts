@@ -7,6 +7,7 @@ import { groundSteps } from './crew-ground.ts';
 import { checkRow, type WorkStep, within } from './crew-step.ts';
 import { boardFeet, slopeFigure } from './page-figures.ts';
 import { sumpSentence } from './page-layouts.ts';
+import { raisedRow } from './page-thermal.ts';
 import type { Assessment, Caution, Layout, SourceNote, WorkPart } from './types.ts';
 import { areaWords, listed } from './words.ts';
 
@@ -71,9 +72,9 @@ function dayEndStep({ workParts = [] }: Layout): WorkStep | null {
 export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] {
   const covering = assessment.membranes.find(({ id }) => id === assessment.chosenMembrane)?.name ?? null;
   const fresh = layout.outlets.filter(({ status }) => status === 'proposed');
-  const raised = layout.budgets
-    .filter(({ id, leftIn }) => leftIn < 0 && assessment.budgets.some((b) => b.id === id && b.hardness === 'raise'))
-    .map(({ where, leftIn }) => `${where}: raise it ${inches(-leftIn)}`);
+  const raised = (layout.newHeights?.raised ?? [])
+    .filter(({ raiseIn }) => raiseIn !== null && raiseIn > 1 / 32)
+    .map((row) => `${row.where}: ${raisedRow(row).todo}`);
   const steps: (WorkStep | null)[] = [
     ...groundSteps(assessment.planned),
     fresh.length === 0 ? null : { title: 'Make the new ways out', hold: false, lines: fresh.map(({ label }) => label) },

@@ -97,7 +97,16 @@ export interface HeightRow {
 
 const known = (valueIn: number | null): string => (valueIn === null ? 'not known' : inches(valueIn));
 
-function raisedRow({ where, kind, clearIn, nowIn, neededIn, raiseIn, vents }: NewHeights['raised'][number]): HeightRow {
+/** A curb, pipe or inlet as it must stand, and what is done for it. */
+export function raisedRow({
+  where,
+  kind,
+  clearIn,
+  nowIn,
+  neededIn,
+  raiseIn,
+  vents,
+}: NewHeights['raised'][number]): HeightRow {
   const who = kind === 'pipe' ? ', by a licensed trade' : '';
   const rise =
     raiseIn === null

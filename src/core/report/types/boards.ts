@@ -74,6 +74,8 @@ export interface FillLine {
   lengthFt: number;
   widthFt: number;
   /** Whole boards by area; pieces left over are laid on. */
+  boards: number;
+  /** With the allowance for cuts. */
   order: number;
 }
 
