@@ -232,3 +232,62 @@ describe('an old roof that stays', () => {
     expect(JSON.stringify([kitchenTable(roof), roof.planned])).not.toMatch(/is mended|asks for repairs/);
   });
 });
+
+describe('a new roof that may not be laid as it is drawn', () => {
+  const pond = { surface: 'level', readOn: 'covering', seenPonds: [{ at: [9, 6], depthIn: 1, hoursAfterRain: 60 }] };
+  const over = { existing: { ...pond, buildUpIn: 1.5 }, removedIn: 0 };
+  const soaked = { kind: 'wet-insulation', foundBy: 'scan', areaSqFt: 120 };
+
+  it('over two old roofs: it is set beside nothing, nothing is chosen or signed, and no figure of it is called good', async () => {
+    const roof = found([{ kind: 'ponding', at: [9, 6] }, dry], {
+      ...over,
+      covering: { kind: 'sbs-granule', layers: 2, ageYears: 12 },
+    });
+    expect(roof.findings.map(({ id }) => id)).toContain('re-cover-barred');
+    const table = kitchenTable(roof);
+    expect([table.choice, table.options, table.rows, table.toSign]).toEqual(['barred', [], [], false]);
+    expect(table.lead.text).toMatch(/its figures do not hold\. Nothing is chosen or signed today\./);
+    const page = await tablePage(roof);
+    expect(page).not.toMatch(/Both ways drain|Owner, name and date|<table class="few kitchen"/);
+    const { sections, shownWhen } = ownerPage(roof);
+    expect(sections.find(({ id }) => id === 'plan')!.title).toBe('What a new roof would be');
+    expect(shownWhen).toBe('When the old roof is off');
+  });
+
+  it('where the old roof is mended, that alone is offered, and still nothing is signed beside the stop', () => {
+    const roof = found([{ kind: 'split', at: [4, 4] }, dry], {
+      existing: { ...drained.existing, buildUpIn: 1.5 },
+      removedIn: 0,
+      covering: { kind: 'sbs-granule', layers: 2, ageYears: 12 },
+    });
+    const table = kitchenTable(roof);
+    expect([table.options, table.toSign]).toEqual([['Mend it'], false]);
+    expect(table.lead.text).toMatch(/Nothing is chosen or signed before the stop above is settled\.$/);
+  });
+
+  it('a covering that has to come off cannot be kept, and nobody is asked to decide it', () => {
+    const wishes = told(found([soaked], { ...over, preferences: { keepCovering: true } }), 'wishes');
+    expect(wishes).toMatch(
+      /the covering stays\. It cannot be kept: the old roof has to come off\. More than a quarter/,
+    );
+    expect(wishes).not.toContain('You decide');
+    const both = told(found([soaked], { ...over, preferences: { keepCovering: true, noFoamAbove: true } }), 'wishes');
+    expect(both).toMatch(/It cannot be kept.*no board above the deck\. .*You decide whether that is given up\./);
+  });
+
+  it('where one thing alone is offered nobody chooses between first and second', async () => {
+    const page = await tablePage(
+      found([dry, { kind: 'ponding', at: [9, 6] }], {
+        ...over,
+        place: { city: 'Nashville, TN', climateZone: '4A' },
+        building: { below: 'living-exposed-deck' },
+        deck: { kind: 'steel' },
+        insulation: { targetR: 25 },
+        preferences: { keepCovering: true },
+      }),
+    );
+    expect(page).toContain('Only one wish can be given up so that the rest is kept.');
+    expect(page).toContain('Agreed: yes or no');
+    expect(page).not.toContain('first or second');
+  });
+});

@@ -15,17 +15,20 @@ export interface KitchenTablePageProps {
   setting: PageSetting;
 }
 
-function Signatures() {
+function Signatures({ options }: { options: number }) {
   return (
     <dl class="title-block written">
-      {['Chosen: first or second', 'Owner, name and date', 'Roofer, name and date', 'License or registration'].map(
-        (head) => (
-          <div>
-            <dt>{head}</dt>
-            <dd class="blank" />
-          </div>
-        ),
-      )}
+      {[
+        options === 1 ? 'Agreed: yes or no' : 'Chosen: first or second',
+        'Owner, name and date',
+        'Roofer, name and date',
+        'License or registration',
+      ].map((head) => (
+        <div>
+          <dt>{head}</dt>
+          <dd class="blank" />
+        </div>
+      ))}
     </dl>
   );
 }
@@ -71,9 +74,11 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
           ))}
         </ul>
       )}
-      <div class="kitchen-plans">
-        <Plans assessment={assessment} table={table} />
-      </div>
+      {table.choice === 'barred' ? null : (
+        <div class="kitchen-plans">
+          <Plans assessment={assessment} table={table} />
+        </div>
+      )}
       {table.rows.length === 0 ? null : (
         <table class="few kitchen">
           <caption>{table.options.length === 2 ? 'Side by side' : 'What is offered'}</caption>
@@ -110,7 +115,7 @@ export function KitchenTablePage({ assessment, setting }: KitchenTablePageProps)
           <p>The empty lines are for the roofer to fill in. Prices are not worked out here.</p>
         )}
       </div>
-      {table.toSign ? <Signatures /> : null}
+      {table.toSign ? <Signatures options={table.options.length} /> : null}
       <Origins book={book} links={setting.links} />
     </Sheet>
   );

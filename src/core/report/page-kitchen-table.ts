@@ -37,19 +37,24 @@ export function kitchenTable(assessment: Assessment): KitchenTable {
   const take = takerOf(assessment);
   const { choice, options } = optionsOf(situation, take);
   const open = waits(situation, choice);
+  const stopped = stopStatements(situation).length > 0;
   return {
     choice,
-    lead: standingOn(leadOf(situation, choice), take.quote('answer-layouts', 'The answer', 'headline')),
+    lead: standingOn(
+      leadOf(situation, choice, { options: options.length, stopped }),
+      take.quote('answer-layouts', 'The answer', 'headline'),
+    ),
     first: open ? testStatements(situation) : [],
     options: options.map(({ title }) => title),
     layouts: options.map(({ layout }) => layout),
     rows: options.length === 0 ? [] : rowsOf(situation, take, choice !== 'wishes', options),
-    planned: choice === 'edge-or-boards' || choice === 'wishes' ? [] : plannedStatements(situation),
+    planned:
+      choice === 'edge-or-boards' || choice === 'wishes' || choice === 'barred' ? [] : plannedStatements(situation),
     wishes: wishStatements(situation),
     woodTitle: woodTitle(situation),
     wood: woodStatements(situation),
-    // Nobody signs what an engineer or a way out has to settle first.
-    toSign: options.length > 0 && !open && stopStatements(situation).length === 0,
+    // Nobody signs what an engineer, a way out or the old roof has to settle first.
+    toSign: options.length > 0 && !open && !stopped,
   };
 }
 

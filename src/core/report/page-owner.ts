@@ -71,18 +71,17 @@ export interface OwnerPageModel {
   drawn: string;
 }
 
-const planTitle = ({ plan, call }: Situation): string => {
+const planTitle = (situation: Situation): string => {
+  const { plan, call } = situation;
   if (keepsOldRoof(call)) return 'If it gets a new roof one day';
   if (plan === 'edge-first' || plan === 'wishes-clash') return 'What comes first';
   if (plan === 'none') return 'A new roof';
-  return isPlanned({ plan, call }) ? 'What we plan' : 'What a new roof would be';
+  return isPlanned(situation) ? 'What we plan' : 'What a new roof would be';
 };
 
-const changesTitle = ({ plan, call }: Situation): string => {
-  if (plan !== 'taper') return 'Room at doors and walls';
-  return isPlanned({ plan, call })
-    ? 'What changes at doors and walls'
-    : 'What a new roof would change at doors and walls';
+const changesTitle = (situation: Situation): string => {
+  if (situation.plan !== 'taper') return 'Room at doors and walls';
+  return isPlanned(situation) ? 'What changes at doors and walls' : 'What a new roof would change at doors and walls';
 };
 
 const edgesTitle = (situation: Situation): string =>

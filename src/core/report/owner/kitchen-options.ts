@@ -17,6 +17,7 @@ export type KitchenChoice =
   | 'two-layouts'
   | 'two-coverings'
   | 'one'
+  | 'barred'
   | 'nothing-fits';
 
 /** A step in thickness that can be seen from the yard. */
@@ -115,12 +116,16 @@ const mayBeMended = ({ assessment: { scope }, call }: Situation): boolean =>
 
 /** The two that a person would choose between: keep or replace first, then two shapes of a new roof, then two coverings. */
 export function optionsOf(situation: Situation, take: Taker): { choice: KitchenChoice; options: Option[] } {
-  const { assessment, plan, call } = situation;
+  const { assessment, plan, call, barred } = situation;
   const layout = numberOfLayout(situation);
-  const fresh = layout === null ? [] : [boards(situation, take, layout)];
+  // A new roof that may not be laid so is set beside nothing.
+  const fresh = layout === null || barred ? [] : [boards(situation, take, layout)];
   if (plan === 'edge-first') {
     const edge = say`${take.quote('answer-layouts', 'What to do first', 'existing.edgeFirst')}`;
-    return { choice: 'edge-or-boards', options: [kept('Correct the edge, keep the roof', edge), ...fresh] };
+    return {
+      choice: barred ? 'one' : 'edge-or-boards',
+      options: [kept('Correct the edge, keep the roof', edge), ...fresh],
+    };
   }
   if (plan === 'wishes-clash') {
     const options = (assessment.moisture?.relax ?? [])
@@ -139,7 +144,7 @@ export function optionsOf(situation: Situation, take: Taker): { choice: KitchenC
     const { choice, title, does, why } = keptOptions[call];
     const done = call === 'coat' && assessment.scope?.mends ? MENDED_THEN_COATED : does;
     return {
-      choice,
+      choice: barred ? 'one' : choice,
       options: [kept(title, standingOn(say`${done}`, answer), say`${why}`), ...fresh],
     };
   }
@@ -152,6 +157,7 @@ export function optionsOf(situation: Situation, take: Taker): { choice: KitchenC
     );
     return { choice: 'not-settled', options: [mend, ...fresh] };
   }
+  if (barred) return { choice: 'barred', options: [] };
   if (layout === null && plan !== 'flat-boards') return { choice: 'nothing-fits', options: [] };
   const two = layout === null ? [] : layoutsSideBySide(situation, take, layout);
   if (two.length === 2) return { choice: 'two-layouts', options: two };
@@ -170,6 +176,8 @@ const leads: Readonly<Record<KitchenChoice, string>> = {
   'two-layouts': 'Both ways drain by our figures. They differ in what is seen and in what it takes.',
   'two-coverings': 'The slope is the same in both. The choice is the covering.',
   one: 'Only one way is left here, so there is nothing to set beside it.',
+  barred:
+    'The new roof that is drawn here would leave the old one in place. What was found rules that out, so its figures do not hold. Nothing is chosen or signed today. First have a new roof planned with the old one taken off.',
   'nothing-fits': 'No plan fits yet, so there is nothing to price. See the owner’s page for what stands in the way.',
 };
 
@@ -178,9 +186,23 @@ const ofOldRoof: ReadonlySet<KitchenChoice> = new Set(['not-settled', 'two-layou
 /** Something about the old roof has to be found out before anybody chooses. */
 export const waits = ({ call }: Situation, choice: KitchenChoice): boolean => call === 'open' && ofOldRoof.has(choice);
 
-/** Why these two; where nothing is settled, that nothing is chosen yet. */
-export function leadOf(situation: Situation, choice: KitchenChoice): OwnerStatement {
-  if (!waits(situation, choice)) return say`${leads[choice]}`;
+const ONE_WISH = 'What was asked for cannot all be kept. Only one wish can be given up so that the rest is kept.';
+
+/**
+ * Why these two; where nothing is settled, that nothing is chosen yet.
+ * @param options how many are offered
+ * @param stopped a stop stands over the page
+ */
+export function leadOf(
+  situation: Situation,
+  choice: KitchenChoice,
+  { options, stopped }: { options: number; stopped: boolean },
+): OwnerStatement {
+  const why = choice === 'wishes' && options === 1 ? ONE_WISH : leads[choice];
+  if (!waits(situation, choice))
+    return stopped && options > 0
+      ? say`${why} Nothing is chosen or signed before the stop above is settled.`
+      : say`${why}`;
   const open = choice === 'not-settled' ? leads[choice] : 'How much of the old roof comes off is not settled yet.';
   return say`${open} So nothing is chosen or signed today. First do this:`;
 }

@@ -7,7 +7,7 @@ export const laidOver = ({ assessment }: Pick<Situation, 'assessment'>): boolean
 
 /** What the words say when the ground of the new roof is at last seen. */
 export const groundShown = (situation: Situation): string =>
-  laidOver(situation) ? 'When small holes are cut in the old roof' : 'When the old roof is off';
+  laidOver(situation) && !situation.barred ? 'When small holes are cut in the old roof' : 'When the old roof is off';
 
 const work = {
   'tear-off': say`The figures here are for a new roof after the old one is taken off`,
@@ -16,14 +16,13 @@ const work = {
 } as const;
 
 /** What work the figures stand for, wherever it is not the work that what was found asks for, or leaves the old roof. */
-export function plannedStatements({ assessment, call, plan }: Situation): OwnerStatement[] {
+export function plannedStatements({ assessment, call, plan, barred }: Situation): OwnerStatement[] {
   const { planned } = assessment;
   // Without boards that are planned no figure of a new roof is told.
   if (planned.note === null || plan !== 'taper') return [];
   const note = takerOf(assessment).quote('answer-scope', 'What the figures stand for', 'planned.note');
   const figures = work[planned.work].text;
   const kept = planned.work !== 'tear-off';
-  const barred = assessment.findings.some(({ id }) => id === 're-cover-barred');
   if (barred) return [standingOn(say`${figures}. What was found rules that out, so they do not hold.`, note)];
   if (call === 'open') return [standingOn(say`${figures}. Whether it comes to that is not settled yet.`, note)];
   if (keepsOldRoof(call)) return [standingOn(say`${figures}. What was found asks for less than that.`, note)];

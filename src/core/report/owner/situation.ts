@@ -48,8 +48,10 @@ export type KeptCall = Extract<Call, 'upkeep' | 'repair' | 'coat'>;
 export const keepsOldRoof = (call: Call): call is KeptCall => call === 'upkeep' || call === 'repair' || call === 'coat';
 
 /** Whether the drawn new roof is what is planned, and not only what one would be. */
-export const isPlanned = ({ plan, call }: Pick<Situation, 'plan' | 'call'>): boolean =>
-  (plan === 'taper' || plan === 'flat-boards') && (call === 'tear-off' || call === 're-cover' || call === 'off');
+export const isPlanned = ({ plan, call, barred }: Pick<Situation, 'plan' | 'call' | 'barred'>): boolean =>
+  !barred &&
+  (plan === 'taper' || plan === 'flat-boards') &&
+  (call === 'tear-off' || call === 're-cover' || call === 'off');
 
 /** The layout that is offered, never a rejected one. */
 export const offeredLayout = ({ layouts, chosenLayout }: Assessment): Layout | null =>
@@ -64,6 +66,8 @@ export interface Situation {
   today: Today;
   plan: Plan;
   call: Call;
+  /** The drawn new roof would leave the old one in place, and what was found rules that out. */
+  barred: boolean;
 }
 
 export function situationOf(assessment: Assessment): Situation {
@@ -75,5 +79,6 @@ export function situationOf(assessment: Assessment): Situation {
     today: todayOf(assessment),
     plan: planOf(assessment, layout),
     call: callOf(assessment),
+    barred: assessment.findings.some(({ id }) => id === 're-cover-barred'),
   };
 }

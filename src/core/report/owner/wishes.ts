@@ -14,9 +14,21 @@ function keptBy({ call, plan }: Situation): string | null {
   return call === 'coat' ? 'A coating keeps to that. The new roof that is drawn here would not.' : null;
 }
 
+/** The old covering cannot stay: it is off, or what was found has it come off. */
+const comesOff = ({ call }: Situation): boolean => call === 'off' || call === 'tear-off';
+
+function notToKeep({ assessment: { scope }, call }: Situation, take: Taker): OwnerStatement {
+  const i = scope?.ways.findIndex(({ id }) => id === 'tear-off') ?? -1;
+  const why = take.quote('answer-scope', 'Why it comes off', `scope.ways.${i}.reasons.0.text`);
+  return call === 'off'
+    ? standingOn(say`It cannot be kept: the old roof is off.`, why)
+    : say`It cannot be kept: the old roof has to come off. ${why}`;
+}
+
 /** What the plan makes of one wish, and why. */
 function answerTo(situation: Situation, id: StatedConstraint['id'], take: Taker): OwnerStatement {
   const { layout, at, plan } = situation;
+  if (id === 'keep-covering' && comesOff(situation)) return notToKeep(situation, take);
   if (!AGAINST_BOARDS.has(id)) return say`Nothing that is drawn here goes against that.`;
   const kept = keptBy(situation);
   if (kept !== null) return say`${kept}`;
@@ -88,7 +100,7 @@ export function wishStatements(situation: Situation): OwnerStatement[] {
   const broken =
     !keepsOldRoof(call) &&
     (plan === 'flat-boards' || (plan !== 'edge-first' && layout !== null)) &&
-    constraints.some(({ id }) => AGAINST_BOARDS.has(id));
+    constraints.some(({ id }) => AGAINST_BOARDS.has(id) && !(id === 'keep-covering' && comesOff(situation)));
   return [
     ...constraints.map(({ id }, i) => {
       const words = take.quote('answer-damp', 'What was asked for', `moisture.constraints.${i}.words`);
