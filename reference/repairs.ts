@@ -13,14 +13,67 @@ export const seamRoll = {
 
 export interface RepairRow extends Cited {
   finding: FindingKind;
-  /** What is done, as the crew reads it. */
+  /** What is done, as the crew reads it; `{patch}` is what this covering is patched with. */
   lines: readonly string[];
   /** The cure is often got wrong: it belongs in the answer itself. */
   oftenWrong: boolean;
 }
 
+export interface PatchWords extends Cited {
+  covering: string;
+  words: string;
+}
+
+/** What a covering is patched with where it is not sheet of the same kind; the maker has the last word. */
+export const patchWords = [
+  {
+    covering: 'bur-gravel',
+    words: 'plies of the same kind, the gravel swept off first',
+    ...practice,
+    at: 'patches of built-up roofs',
+  },
+  { covering: 'bur-smooth', words: 'plies of the same kind', ...practice, at: 'patches of built-up roofs' },
+  { covering: 'coating', words: 'the same coating with fabric in it', ...practice, at: 'patches of coatings' },
+  {
+    covering: 'spray-foam',
+    words: 'foam cut level and the same coating over it',
+    ...practice,
+    at: 'patches of sprayed foam',
+  },
+  { covering: 'metal', words: 'metal of the same kind, sealed and riveted', ...practice, at: 'patches of metal' },
+  { covering: 'other', words: 'what the covering’s maker names', ...practice, at: 'patches of other coverings' },
+] as const satisfies readonly PatchWords[];
+
+export const usualPatch = {
+  words: 'sheet of the same kind',
+  ...practice,
+  at: 'patches of sheet',
+} as const satisfies Cited & { words: string };
+
 /** Repairs of local faults where the roof stays. The maker of the sheet has the last word on patches and primers. */
 export const repairs = [
+  {
+    finding: 'wet-insulation',
+    lines: [
+      'Cut out the covering and what is wet down to the deck, 1 to 2 ft past the marked line, until board and deck are dry.',
+      'Look at the deck: soft, split or rusted deck is replaced, and what carries is an engineer’s question.',
+      'Fill up to the old level with dry board in layers, joints staggered, and close the same day with {patch}.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'wet part cut out where the roof stays',
+  },
+  {
+    finding: 'leak-below',
+    lines: [
+      'Mark the stain from inside. From above look uphill of it: laps, pipes, curbs, walls, edge.',
+      'Run water on one part after the other, from below upward, with somebody inside, until it shows; mend what lets it in.',
+      'In cold weather it may be condensation: look again when it is mild and wet.',
+    ],
+    oftenWrong: false,
+    ...practice,
+    at: 'looking for a leak',
+  },
   {
     finding: 'bridging',
     lines: [
@@ -46,7 +99,7 @@ export const repairs = [
     finding: 'open-lap',
     lines: [
       'Press beside the lap: where it is soft, cut it open, take out what is wet and dry the place before it is closed.',
-      'Clean and prime both faces, close the lap, and lay a strip of the same kind of sheet over it, well past its ends.',
+      'Clean and prime both faces, close the lap, and lay a strip of {patch} over it, well past its ends.',
     ],
     oftenWrong: false,
     ...practice,
@@ -56,7 +109,7 @@ export const repairs = [
     finding: 'cold-lap',
     lines: [
       'Pull at every lap of the same day’s work and mark what comes apart by hand.',
-      'Clean the faces, bond the lap again over its whole width, and strip it with sheet of the same kind.',
+      'Clean the faces, bond the lap again over its whole width, and strip it with {patch}.',
     ],
     oftenWrong: false,
     ...practice,
@@ -76,7 +129,7 @@ export const repairs = [
     finding: 'split',
     lines: [
       'Find what moved below first: a joint of the deck or of the boards. Fasten that down.',
-      'Lay a loose strip along the split so that it can move, and a patch of the same kind of sheet over it, past it on all sides.',
+      'Lay a loose strip along the split so that it can move, and a patch of {patch} over it, past it on all sides.',
     ],
     oftenWrong: false,
     ...practice,
@@ -86,7 +139,7 @@ export const repairs = [
     finding: 'puncture',
     lines: [
       'Press round the hole: where it is soft, cut out what is wet down to what is dry, and fill it level.',
-      'Clean, prime, and patch with sheet of the same kind, round corners, past the hole on all sides.',
+      'Clean, prime, and patch with {patch}, round corners, past the hole on all sides.',
     ],
     oftenWrong: false,
     ...practice,
@@ -96,7 +149,7 @@ export const repairs = [
     finding: 'old-patch',
     lines: [
       'Look uphill of the patch for where the water enters.',
-      'Cut off mastic and loose patches down to sheet that holds, press for soft places, and patch once with sheet of the same kind.',
+      'Cut off mastic and loose patches down to sheet that holds, press for soft places, and patch once with {patch}.',
     ],
     oftenWrong: false,
     ...practice,
@@ -106,7 +159,7 @@ export const repairs = [
     finding: 'failed-pipe-sealant',
     lines: [
       'Take the old collar and sealant off, press and probe the deck round the pipe.',
-      'Set a new boot of the sheet’s own kind, at least 8 in up, clamped and sealed at its top.',
+      'Set a new boot made for this covering, at least 8 in up, clamped and sealed at its top.',
     ],
     oftenWrong: false,
     ...practice,
@@ -116,7 +169,7 @@ export const repairs = [
     finding: 'exposed-fastener',
     lines: [
       'Take out what backs out; fasten beside it where the deck holds, after a pull test.',
-      'Patch every hole with sheet of the same kind. No new screw through the sheet without a cover.',
+      'Patch every hole with {patch}. No new screw through the sheet without a cover.',
     ],
     oftenWrong: false,
     ...practice,
@@ -136,7 +189,7 @@ export const repairs = [
     finding: 'loose-edge-metal',
     lines: [
       'Take the loose pieces off and look at the wood behind: soft wood is replaced first.',
-      'Fasten the metal anew at its flange and its cleat, and strip its flange in with sheet of the same kind.',
+      'Fasten the metal anew at its flange and its cleat, and strip its flange in with {patch}.',
     ],
     oftenWrong: false,
     ...practice,

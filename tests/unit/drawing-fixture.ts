@@ -288,7 +288,7 @@ export const byHand: Assessment = {
     },
   ],
   layouts: [layout, rejected],
-  planned: { work: 'tear-off', ground: 'the bare deck', assumed: true, note: null },
+  planned: { work: 'tear-off', ground: 'the bare deck', stripped: false, assumed: true, note: null },
   search: { tried: 120, budget: 3000, complete: true, fitting: 80, barred: [], rejected: [], relaxation: null },
   chosenLayout: 'to-the-gutter',
   relax: null,

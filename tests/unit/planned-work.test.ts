@@ -58,9 +58,30 @@ describe('the order of work of a repair', () => {
     expect(stepsOf(answer).map(({ title }) => title)).not.toContain('Repair: hole or cut');
   });
 
+  it('cuts out what is wet with its area, looks for a leak, and patches with what the covering takes', () => {
+    const square = [
+      [0, 0],
+      [8, 0],
+      [8, 8],
+      [0, 8],
+    ];
+    const wetPart = { kind: 'wet-insulation', foundBy: 'scan', outline: square };
+    const steps = repairOrder(answerOf({ ...drains, findings: [wetPart, worn[0]] }))!;
+    expect(steps[0].title).toBe('Repair: wet insulation');
+    // 64 sq ft and 2 ft past the line all round: 64 + 2 x 32 + 16.
+    expect(steps[0].lines.join(' ')).toContain('144 sq ft to cut out and fill');
+    const leak = repairOrder(
+      answerOf({ ...drains, findings: [{ kind: 'leak-below', at: [15, 12] }, ...worn.slice(2)] }),
+    )!;
+    expect(leak[0].lines.join(' ')).toContain('Run water on one part after the other');
+    const metal = repairOrder(answerOf({ ...drains, covering: { kind: 'metal', layers: 1 }, findings: worn }))!;
+    expect(metal[0].lines.join(' ')).toContain('metal of the same kind, sealed and riveted');
+  });
+
   it('is none where a new roof is the work', () => {
     expect(repairOrder(answerOf(wet))).toBeNull();
-    expect(repairOrder(answerOf({ ...drains, findings: worn, removedIn: 2 }))).toBeNull();
+    // What was found comes first, also where somebody has said how much would be torn off.
+    expect(repairOrder(answerOf({ ...drains, findings: worn, removedIn: 2 }))).not.toBeNull();
   });
 });
 
@@ -115,6 +136,10 @@ describe('the work that the figures stand for', () => {
     const stripped = answerOf({ findings: [{ kind: 'deck-stripped' }] });
     expect(has(stripped, 'tear-off')).toBe(false);
     expect(stripped.cautions.map(({ id }) => id)).not.toContain('dumpster');
+    expect(stripped.findings.map(({ id }) => id)).toContain('deck-to-build');
+    const steps = stepsOf(stripped);
+    expect(steps.map(({ title }) => title)).toContain('Shoot the new deck');
+    expect(steps.flatMap(({ lines }) => lines).join(' ')).not.toMatch(/old roof/i);
     const tieIn = answerOf({
       existing: { surface: 'level', readOn: 'deck' },
       edges: [

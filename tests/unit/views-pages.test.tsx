@@ -174,7 +174,7 @@ describe('crew sheet', () => {
       'No fall protection is chosen.',
       'Order of work',
       'Hold point Shoot the bare deck',
-      'Level the deck',
+      'Level the bare deck',
       'Hold point Shoot the boards',
       'Chalk lines',
       'Wear a mask',

@@ -10,7 +10,7 @@ import type { DrainageArea, Finding, Layout, WorkPart } from '../report/types.ts
 import { listed } from '../report/words.ts';
 import type { Outlet, Point, Ring } from '../roof.ts';
 import { waysOut } from '../site/offers.ts';
-import { plannedWork } from '../site/planned-work.ts';
+import { comesOff } from '../site/planned-work.ts';
 import { outletPoint, type Site } from '../site/site.ts';
 import { flood } from '../surface/flood.ts';
 import { meshOf } from '../surface/mesh.ts';
@@ -61,8 +61,8 @@ export function openParts(
   outlets: readonly Outlet[],
   opened: ReadonlySet<string>,
 ): WorkPart[] {
-  // Over an old roof that stays no deck is laid open.
-  if (plannedWork(site) === 're-cover') return [];
+  // Where no old roof comes off no deck is laid open beside one.
+  if (!comesOff(site)) return [];
   const stripped = outlets.map(onTheDeck);
   const labelOf = (id: string): string => layout.outlets.find((each) => each.id === id)?.label ?? id;
   return layout.areas

@@ -27,18 +27,23 @@ const groundLines: Readonly<Record<PlannedReport['work'], readonly string[]>> = 
   ],
 };
 
+const newDeck = [
+  'The new deck is built first, on joists that somebody has found sound. No list here counts it.',
+  'Open to the sky the rooms below are shut off from rain every night: cover what is open, watertight, before the crew leaves.',
+];
+
 /** The old metal at the edges makes room for the new, which covers the old roof as well. */
 const edgeLine =
   'Take the old edge metal off and look at the wood behind it. The new metal covers the old roof and the boards.';
 
 /** What the boards lie on is made ready and shot before the first board. */
-export function groundSteps({ work, ground }: PlannedReport): WorkStep[] {
+export function groundSteps({ work, ground, stripped }: PlannedReport): WorkStep[] {
   const spot = within('spot-level');
   const survey: WorkStep = {
     title: `Shoot ${ground}`,
     hold: true,
     lines: [
-      ...groundLines[work],
+      ...(stripped ? newDeck : groundLines[work]),
       ...(work === 'tear-off' ? [] : [edgeLine]),
       'Set the level over point 1 and read every check point. Write the readings in the table below.',
       `Go: every point within ${spot} of the plan.`,

@@ -71,6 +71,7 @@ function dayEndStep({ workParts = [] }: Layout): WorkStep | null {
 /** The order of work of a new roof, with the points where everybody waits. */
 export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] {
   const covering = assessment.membranes.find(({ id }) => id === assessment.chosenMembrane)?.name ?? null;
+  const { ground } = assessment.planned;
   const fresh = layout.outlets.filter(({ status }) => status === 'proposed');
   const raised = (layout.newHeights?.raised ?? [])
     .filter(({ raiseIn }) => raiseIn !== null && raiseIn > 1 / 32)
@@ -82,11 +83,11 @@ export function orderOfWork(assessment: Assessment, layout: Layout): WorkStep[] 
     layout.levellingBoardFt < 0.5
       ? null
       : {
-          title: layout.groundFill?.how === 'filled' ? 'Fill the deck where water would not fall' : 'Level the deck',
+          title: layout.groundFill?.how === 'filled' ? `Fill ${ground} where water would not fall` : `Level ${ground}`,
           hold: false,
           lines: [
             layout.groundFill?.note ??
-              `About ${boardFeet(layout.levellingBoardFt)} of fill brings the deck to the plane the boards are made for.`,
+              `About ${boardFeet(layout.levellingBoardFt)} of fill brings ${ground} to the plane the boards are made for.`,
           ],
         },
     raised.length === 0 ? null : { title: 'Raise what stands in the way', hold: false, lines: raised },

@@ -1,6 +1,6 @@
 import { finding } from '../report/part-finding.ts';
 import type { Finding, PlannedReport, ScopeReport, ScopeWay } from '../report/types.ts';
-import { groundNames, type PlannedWork, plannedWork } from '../site/planned-work.ts';
+import { groundNames, isStripped, type PlannedWork, plannedWork } from '../site/planned-work.ts';
 import type { Site } from '../site/site.ts';
 
 const figuresOf: Readonly<Record<PlannedWork, string>> = {
@@ -65,6 +65,17 @@ function keptFindings({ standing, reasons: [first] }: ScopeWay): Finding[] {
   return [];
 }
 
+const DECK_APART =
+  'Heights, boards, materials and days here are those of the roof over a new deck. The deck itself is in none of them.';
+
+const deckToBuild = finding({
+  id: 'deck-to-build',
+  level: 'fix',
+  where: 'the deck',
+  message:
+    'The deck is off, down to the joists. The new one (its kind, thickness, fastening, sheets and days) is in no list here: have it laid out first. What the joists carry is an engineer’s question.',
+});
+
 /**
  * The work for which heights, boards and materials are counted, set against the work that the findings ask for. The
  * papers print the note wherever the two are not the same.
@@ -72,10 +83,17 @@ function keptFindings({ standing, reasons: [first] }: ScopeWay): Finding[] {
 export function plannedReport(site: Site, scope: ScopeReport): { report: PlannedReport; findings: readonly Finding[] } {
   const work = plannedWork(site);
   const way = scope.ways.find(({ id }) => id === (work === 'tear-off' ? 'tear-off' : 're-cover'));
-  const note = noteOf(work, site.roof.existing.readOn === 'deck', scope, way);
+  const stripped = isStripped(site);
+  const note = stripped ? DECK_APART : noteOf(work, site.roof.existing.readOn === 'deck', scope, way);
   const kept = work === 'tear-off' ? undefined : way;
   return {
-    report: { work, ground: groundNames[work], assumed: site.roof.removedIn === null, note },
-    findings: kept === undefined ? [] : keptFindings(kept),
+    report: {
+      work,
+      ground: stripped ? 'the new deck' : groundNames[work],
+      stripped,
+      assumed: site.roof.removedIn === null,
+      note,
+    },
+    findings: [...(stripped ? [deckToBuild] : []), ...(kept === undefined ? [] : keptFindings(kept))],
   };
 }

@@ -1,9 +1,17 @@
-import { type RepairRow, repairs, seamRoll } from '../../../reference/repairs.ts';
+import {
+  type PatchWords,
+  patchWords,
+  type RepairRow,
+  repairs,
+  seamRoll,
+  usualPatch,
+} from '../../../reference/repairs.ts';
 import { sourceNote } from '../finding.ts';
 import { boxOf, perimeterFt } from '../geometry/vector.ts';
 import type { InspectedFinding, RepairWork } from '../report/types.ts';
 import type { EdgeKind } from '../roof.ts';
 import type { Site } from '../site/site.ts';
+import { cutOutSqFt } from '../takeoff/cut-out.ts';
 import { rowCount } from '../takeoff/sheet-layout.ts';
 import { inspectionOf } from './inspection.ts';
 
@@ -45,7 +53,19 @@ function seams({ roof, section, edges }: Site): Figure[] {
   ];
 }
 
-const figuresOf: Readonly<Record<string, (site: Site) => Figure[]>> = { bridging: securement, 'failed-weld': seams };
+/** What was found wet and the strip past its line; nothing where nobody knows how far it reaches. */
+const wetPart = (site: Site): Figure[] => {
+  const sqFt = cutOutSqFt(site);
+  return sqFt === null ? [] : [figure('to cut out and fill, the strip past the line counted', sqFt, 'sq ft')];
+};
+
+const figuresOf: Readonly<Record<string, (site: Site) => Figure[]>> = {
+  bridging: securement,
+  'failed-weld': seams,
+  'wet-insulation': wetPart,
+};
+
+const patches: readonly PatchWords[] = patchWords;
 
 const rows: readonly RepairRow[] = repairs;
 
@@ -55,10 +75,12 @@ const placeOf = ({ number, where, extent }: InspectedFinding): string =>
 /** Repairs that the findings ask for, each with its places and, where it reaches along the roof, its lengths. */
 export function repairsOf(site: Site): RepairWork[] {
   const found = inspectionOf(site);
+  const patch = patches.find(({ covering }) => covering === site.given.covering)?.words ?? usualPatch.words;
   return rows.flatMap((row) => {
     const own = found.filter(({ kind }) => kind === row.finding);
     if (own.length === 0) return [];
-    const { finding, lines, oftenWrong } = row;
+    const { finding, oftenWrong } = row;
+    const lines = row.lines.map((line) => line.replace('{patch}', patch));
     const figures = figuresOf[finding]?.(site) ?? [];
     return [
       { finding, title: own[0].title, places: own.map(placeOf), oftenWrong, lines, figures, source: sourceNote(row) },

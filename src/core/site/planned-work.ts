@@ -13,9 +13,13 @@ export function plannedWork({ roof: { removedIn }, given }: Pick<Site, 'roof' | 
   return removedIn < given.buildUpIn - SAME_IN ? 'partly' : 'tear-off';
 }
 
+/** Whether the deck is off already, down to the joists. */
+export const isStripped = ({ roof: { findings } }: Pick<Site, 'roof'>): boolean =>
+  findings.some(({ kind }) => kind === 'deck-stripped');
+
 /** Whether an old roof comes off: none does where it stays, and where somebody has stripped the deck already. */
 export const comesOff = (site: Pick<Site, 'roof' | 'given'>): boolean =>
-  plannedWork(site) !== 're-cover' && !site.roof.findings.some(({ kind }) => kind === 'deck-stripped');
+  plannedWork(site) !== 're-cover' && !isStripped(site);
 
 /** How much of the old roof [in] stays under the boards. */
 export const keptIn = ({ buildUpIn, removedIn }: Site['given']): number => Math.max(0, buildUpIn - removedIn);

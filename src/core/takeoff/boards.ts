@@ -4,6 +4,7 @@ import { flatBoardAllowance, levellingBoard } from '../../../reference/takeoff/b
 import { area, decimalInches, plainNumber } from '../../units/print.ts';
 import { markOf } from '../layout/bands.ts';
 import type { BoardLine, FillLine, MaterialLine, StripLine } from '../report/types.ts';
+import { groundNames, plannedWork } from '../site/planned-work.ts';
 import type { Job } from './job.ts';
 import { counted, lineOf, whole } from './line.ts';
 
@@ -92,7 +93,7 @@ function stripLine({ highIn, runIn, lengthFt, order }: StripLine): MaterialLine 
 }
 
 /** Everything flat or tapered between deck and covering. */
-export function boardLines({ layout, areaSqFt }: Job): MaterialLine[] {
+export function boardLines({ site, layout, areaSqFt }: Job): MaterialLine[] {
   const fills = layout.pieces.filter(({ layer }) => layer === 0).map(({ fillIn }) => fillIn);
   const baseIn = fills.length === 0 ? 0 : Math.min(...fills);
   const lines = [
@@ -101,6 +102,7 @@ export function boardLines({ layout, areaSqFt }: Job): MaterialLine[] {
     ...layout.fill.map((fill) => fillLine(fill, baseIn)),
   ];
   if (layout.levellingBoardFt > 0.5) {
+    const ground = groundNames[plannedWork(site)];
     const perBoard = levellingBoard.thicknessIn * levellingBoard.lengthFt * levellingBoard.widthFt;
     lines.push(
       lineOf({
@@ -111,7 +113,7 @@ export function boardLines({ layout, areaSqFt }: Job): MaterialLine[] {
         unit: 'board ft',
         order: whole((layout.levellingBoardFt / perBoard) * (1 + flatBoardAllowance.share)),
         orderUnit: 'boards',
-        basis: `${plainNumber(layout.levellingBoardFt, 0)} board ft by the readings bring the sagging deck to its plane / ${perBoard} board ft for one 4 x 8 ft board, + ${percent}; steps over 1/4 in are cut or filled, a ribbon does not bridge them; measure the bare deck before ordering`,
+        basis: `${plainNumber(layout.levellingBoardFt, 0)} board ft by the readings bring ${ground} to its plane / ${perBoard} board ft for one 4 x 8 ft board, + ${percent}; steps over 1/4 in are cut or filled, a ribbon does not bridge them; measure ${ground} before ordering`,
         row: levellingBoard,
       }),
     );

@@ -75,6 +75,8 @@ export interface PlannedReport {
   work: 'tear-off' | 'partly' | 're-cover';
   /** What the boards lie on: "the bare deck". */
   ground: string;
+  /** The deck is off already, down to the joists: it is built anew, and no list counts it. */
+  stripped: boolean;
   /** Nobody said how much is torn off. */
   assumed: boolean;
   /** Where the plan is not what the findings ask for, or leaves the old roof: what the figures stand for. */
