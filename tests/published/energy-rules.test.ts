@@ -370,7 +370,11 @@ describe('rules of a job', () => {
     expect(open.rules.answer).toContain('between ceiling and deck');
     expect(open.rules.rows.find(({ id }) => id === 'residential-ceiling')?.settledBy).toContain('ceiling lamp');
     // 12 in at 5.7 is R-68 above the deck alone, over the R-60 of the table.
-    const thick = { ...living, insulation: { flatIn: 12, flatRPerIn: 5.7 } };
+    const boards = { flatIn: 12, flatRPerIn: 5.7 };
+    const home = rulesOf({ ...living, insulation: boards, ruleSet: { building: 'irc-2021' } });
+    expect(home.result('residential-ceiling')).toBe('not-known');
+    expect(home.rules.answer).toContain('whether outside air passes');
+    const thick = { ...living, insulation: { ...boards, below: { vented: 'no' } } };
     expect(rulesOf({ ...thick, ruleSet: { building: 'irc-2021' } }).result('residential-ceiling')).toBe('pass');
     const shop = rulesOf({ ...living, ruleSet: { building: 'ibc-2021' } });
     expect([shop.result('commercial-roof'), shop.result('low-point')]).toEqual(['not-known', 'not-known']);
@@ -447,15 +451,21 @@ describe('rules of a job', () => {
     insulation: { flatIn, flatRPerIn: 5.2, below: { kind: 'batts', r, vented } },
   });
 
-  it('board above an air space that outside air passes through counts nothing; where that is not known the pass says so', () => {
+  it('board above an air space that outside air passes through counts nothing; where that is not known no rule is met by it', () => {
     const vented = rulesOf(batts('yes', 3, 38));
     expect(vented.result('residential-ceiling')).toBe('fail');
     expect(vented.result('residential-u')).toBe('fail');
     const row = vented.rules.rows.find(({ id }) => id === 'residential-ceiling');
     expect(row?.found).toBe('R-38 (R-15.6 above the deck not counted)');
     expect(row?.note).toContain('until the vents are closed');
-    const unsaid = rulesOf(batts('unknown', 8, 11)).rules.rows.find(({ id }) => id === 'residential-ceiling');
-    expect([unsaid?.result, unsaid?.note]).toEqual(['pass', expect.stringContaining('that is not known')]);
+    const unsaid = rulesOf(batts('unknown', 8, 11));
+    const open = unsaid.rules.rows.find(({ id }) => id === 'residential-ceiling');
+    expect([open?.result, open?.note]).toEqual(['not-known', expect.stringContaining('that is not known')]);
+    expect(unsaid.rules.answer).toMatch(/^Not judged: R of the ceiling.*What settles it: whether outside air passes/);
+    // By R short in any case, by U perhaps met: nobody knows, so it is not said to be short.
+    const byU = rulesOf(batts('unknown', 8, 4));
+    expect([byU.result('residential-ceiling'), byU.result('residential-u')]).toEqual(['fail', 'not-known']);
+    expect(byU.rules.answer).not.toContain('Short of');
     const closed = rulesOf(batts('no', 8, 11)).rules.rows.find(({ id }) => id === 'residential-ceiling');
     expect([closed?.result, closed?.note]).toEqual(['pass', expect.not.stringContaining('outside air')]);
     // Under foam that touches the deck there is no air space, whatever the vents.

@@ -5,6 +5,8 @@ const OUTSIDE_AIR =
   'Outside air passes over what lies below the deck: until the vents are closed, the board above it keeps little heat in.';
 const AIR_NOT_KNOWN =
   'The board above the deck counts only where no outside air passes over what lies below it, and that is not known.';
+const AIR =
+  'whether outside air passes over what lies below the deck: look for vents at the eaves, in the walls and on this flat part';
 
 const withoutBelow = (facts: Facts): Facts => ({ ...facts, totalR: facts.aboveR, framing: null });
 const withoutAbove = (facts: Facts): Facts => ({ ...facts, totalR: facts.totalR - facts.aboveR, aboveR: 0, laidR: 0 });
@@ -17,7 +19,8 @@ function stopOf({ damp, below, aboveR }: Facts): string | null {
 
 /**
  * The rules with what they rest on: insulation that the answer on damp (`moisture.verdict`) does not let stand, or board
- * over which outside air passes. A rule rests on a part where it does not pass without it.
+ * over which outside air passes. A rule rests on a part where it does not pass without it; one that rests on board of which
+ * nobody knows whether it counts is not known.
  */
 export function dampNoted(
   facts: Facts,
@@ -27,18 +30,18 @@ export function dampNoted(
   const [bare, flat] = [draftsOf(withoutBelow(facts)), draftsOf(withoutAbove(facts))];
   const passes = ({ binds, passes }: Draft): boolean => binds === true && passes === true;
   const restsBelow = (draft: Draft, i: number): boolean => passes(draft) && !passes(bare[i]);
-  const noteOf = (draft: Draft, i: number): string | null => {
-    if (draft.binds !== true) return null;
-    if (facts.outsideAir === 'yes') return OUTSIDE_AIR;
-    if (stop !== null && restsBelow(draft, i)) return stop;
-    const restsAbove = passes(draft) && !passes(flat[i]) && facts.totalR > facts.aboveR;
-    return facts.outsideAir === 'unknown' && restsAbove ? AIR_NOT_KNOWN : null;
+  const open = (draft: Draft, i: number): boolean =>
+    facts.outsideAir === 'unknown' && passes(draft) && !passes(flat[i]);
+  const notesOf = (draft: Draft, i: number): string[] => {
+    if (draft.binds !== true) return [];
+    if (facts.outsideAir === 'yes') return [OUTSIDE_AIR];
+    return [...(stop !== null && restsBelow(draft, i) ? [stop] : []), ...(open(draft, i) ? [AIR_NOT_KNOWN] : [])];
   };
   const drafts = draftsOf(facts);
   return {
     drafts: drafts.map((draft, i) => {
-      const note = noteOf(draft, i);
-      return note === null ? draft : { ...draft, why: `${draft.why} ${note}` };
+      const why = [draft.why, ...notesOf(draft, i)].join(' ');
+      return open(draft, i) ? { ...draft, why, passes: null, settledBy: AIR } : { ...draft, why };
     }),
     stopped: drafts.some(restsBelow) ? stop : null,
   };

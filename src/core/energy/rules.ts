@@ -82,14 +82,14 @@ const eitherOf: readonly (readonly string[])[] = [
   ['iecc-c402-3', 'ashrae-90-1-cool'],
 ];
 
-/** Rules that are not met: of those of which one is enough, the first, where none passes. */
+/** Rules that are not met: of those of which one is enough, the first, where none passes and none may. */
 function shortOf(binding: readonly EnergyRuleRow[]): EnergyRuleRow[] {
   return binding.filter((row) => {
     if (row.result !== 'fail') return false;
     const group = eitherOf.find((ids) => ids.includes(row.id));
     if (group === undefined) return true;
     const peers = binding.filter(({ id }) => group.includes(id));
-    return !peers.some(({ result }) => result === 'pass') && peers[0] === row;
+    return peers.every(({ result }) => result === 'fail') && peers[0] === row;
   });
 }
 
