@@ -121,7 +121,8 @@ describe('a roof that is stripped to the joists', () => {
       findings: [{ kind: 'deck-stripped' }],
     });
     const { answer, comesTo, ways, tests } = roof.scope!;
-    expect([comesTo, tests, roof.planned.note]).toEqual(['off', [], null]);
+    expect([comesTo, tests]).toEqual(['off', []]);
+    expect(roof.planned.note).toMatch(/over a new deck\. The deck itself is in none of them\.$/);
     expect(answer).toBe(
       'Build the deck and lay the new roof on it. The old roof is off: nothing of it is left to mend, to coat or to cover.',
     );
@@ -186,9 +187,13 @@ describe('an old roof that stays', () => {
     expect(table.options).toEqual(['Coat it', 'New roof on sloped boards']);
     expect(table.lead.text).toContain('a new coat');
     expect(cells(table, 'does')[0]).toBe('Seams are mended, then the old roof gets a new coat.');
+    expect(cells(table, 'covering')[0]).toBe('a coating on the old one');
+    // The heat of the worn surface is not that of a coat.
+    expect(cells(table, 'sun')[0]).toBe('not worked out');
     const silicone = { covering: { kind: 'coating', layers: 1 }, preferences: { membrane: 'silicone' } };
     const asked = found([{ kind: 'worn-coating', areaSqFt: 160, severity: 'plain' }, dry], silicone);
     expect(told(asked, 'wishes')).toMatch(/A coat is what this roof asks for\.$/);
+    expect(cells(kitchenTable(asked), 'covering')[0]).toBe('Liquid silicone coating over the old roof');
     const why = roof.scope!.ways[1].reasons.map(({ text }) => text).join(' ');
     expect(why).toContain('on cured silicone nothing holds but silicone');
   });
@@ -229,6 +234,8 @@ describe('an old roof that stays', () => {
     expect(told(roof, 'scope')).toBe('Keep the roof as it is. Nothing that was noted asks for more than upkeep.');
     expect(kitchenTable(roof).options[0]).toBe('Leave it as it is');
     expect(cells(kitchenTable(roof), 'does')[0]).toBe('Nothing is done but upkeep.');
+    expect(cells(kitchenTable(roof), 'covering')[0]).toBe('as it is');
+    expect(cells(kitchenTable(roof), 'sun')[0]).toMatch(/^about \d+ °F/);
     expect(JSON.stringify([kitchenTable(roof), roof.planned])).not.toMatch(/is mended|asks for repairs/);
   });
 });

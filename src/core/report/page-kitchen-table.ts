@@ -1,4 +1,5 @@
-import { type KitchenChoice, leadOf, optionsOf, waits } from './owner/kitchen-options.ts';
+import { leadOf, waits } from './owner/kitchen-lead.ts';
+import { type KitchenChoice, optionsOf } from './owner/kitchen-options.ts';
 import { type KitchenRow, rowsOf } from './owner/kitchen-rows.ts';
 import { testStatements } from './owner/old-roof.ts';
 import { plannedStatements } from './owner/planned.ts';

@@ -23,6 +23,17 @@ const reasonsOf = ({ reasons }: MembraneReport): Weighed[] =>
 
 const startsSmall = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
+const coatings: ReadonlySet<string> = new Set(['acrylic', 'silicone']);
+
+/** The covering that was asked for and does not come out first, by its number; null = none. */
+export function askedCovering({
+  assessment: { findings, membranes },
+}: Situation): { at: number; coat: boolean } | null {
+  const asked = findings.find(({ id }) => id === 'asked-membrane');
+  const at = membranes.findIndex(({ name }) => asked?.message.startsWith(`${name} was asked for`));
+  return at < 0 ? null : { at, coat: coatings.has(membranes[at].id) };
+}
+
 export const firstSentence = (text: string): string => text.split(/(?<=[.])\s/)[0];
 
 /** What it is, its two strongest sides and its weakest. */

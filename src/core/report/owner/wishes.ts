@@ -1,5 +1,6 @@
 import { inches } from '../../../units/print.ts';
 import type { StatedConstraint } from '../types.ts';
+import { askedCovering } from './covering.ts';
 import { keepsOldRoof, type Situation } from './situation.ts';
 import { alsoSaying, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
 
@@ -52,8 +53,6 @@ function flatWish({ assessment, layout }: Situation, take: Taker): OwnerStatemen
   return [standingOn(layout === null ? asked : alsoSaying(asked, say` So boards with a slope are drawn.`), why)];
 }
 
-const coatings: ReadonlySet<string> = new Set(['acrylic', 'silicone']);
-
 /** What the old roof makes of a coat that was asked for; null = it comes off, so the new boards decide. */
 function coatWish({ assessment: { scope }, call }: Situation, take: Taker): OwnerStatement | null {
   const ways = scope?.ways ?? [];
@@ -72,20 +71,23 @@ function coatWish({ assessment: { scope }, call }: Situation, take: Taker): Owne
 
 /** A covering that was asked for and is not the one that comes out first. */
 function coveringWish(situation: Situation, take: Taker): OwnerStatement[] {
+  const wished = askedCovering(situation);
+  if (wished === null) return [];
   const { findings, membranes } = situation.assessment;
-  const i = findings.findIndex(({ id }) => id === 'asked-membrane');
-  if (i < 0) return [];
-  const at = membranes.findIndex(({ name }) => findings[i].message.startsWith(`${name} was asked for`));
-  if (at < 0) return [];
+  const { at } = wished;
   const asked = say`You asked for this covering: ${take.quote('answer-covering', 'What was asked for', `membranes.${at}.name`)}. `;
   // Over new boards a coat is out; the old roof may take it.
-  const coat = coatings.has(membranes[at].id) ? coatWish(situation, take) : null;
+  const coat = wished.coat ? coatWish(situation, take) : null;
   if (coat !== null) return [alsoSaying(asked, coat)];
   if (membranes[at].veto === null)
     return [
       standingOn(
         alsoSaying(asked, say`It may be used, but another one suits this roof better.`),
-        take.quote('answer-to-do', 'What was asked for', `findings.${i}.message`),
+        take.quote(
+          'answer-to-do',
+          'What was asked for',
+          `findings.${findings.findIndex(({ id }) => id === 'asked-membrane')}.message`,
+        ),
       ),
     ];
   const why = take.quote('answer-covering', 'Why it is out', `membranes.${at}.veto.why`);
