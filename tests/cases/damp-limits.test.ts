@@ -124,6 +124,44 @@ describe('an old roof that stays', () => {
   });
 });
 
+describe('rooms of a pool under an old covering that stays', () => {
+  const pool = (baseIn: number, removedIn: number) =>
+    dampRoof('pool', 40, {
+      place: { city: 'Duluth', state: 'MN' },
+      deck: { kind: 'steel', thicknessIn: 1.5 },
+      building: { below: 'living-exposed-deck', winterHumidityPct: 60 },
+      existing: { surface: 'level', readOn: 'covering', buildUpIn: 3 },
+      covering: { kind: 'epdm' },
+      insulation: { keepExisting: removedIn === 0, baseIn },
+      removedIn,
+    });
+
+  it('a sheet over the old covering is tried, and with it the roof holds', () => {
+    const bare = damp(pool(8, 0));
+    expect(bare.cure).toMatchObject({ moreIn: 0, retarder: 'foil' });
+    expect(bare.verdict).toBe('safe-if');
+    expect(bare.deckSheet).toMatchObject({ kind: 'vapor-retarder', on: 'the old covering' });
+    expect(bare.retarder.text).toContain('Put a foil-faced vapor retarder on the old covering');
+    expect(yearHolds(bare.balance!)).toBe(false);
+    expect(yearHolds(bare.balance!.withLining!)).toBe(true);
+  });
+
+  it('taking the old roof off is named with what it takes, and with that the torn roof holds', () => {
+    const old = damp(pool(1, 0));
+    const { moreIn, retarder } = old.cure!.tornOff!;
+    expect(old.todo.join(' ')).toContain('Or take the old roof off down to the deck');
+    expect(old.todo.join(' ')).not.toContain('make it stay dry here');
+    const torn = damp(pool(1 + moreIn, 3));
+    expect(torn.cure).toMatchObject({ moreIn: 0, retarder });
+  });
+
+  it('where nothing of it stays, taking it off is no way out', () => {
+    const torn = damp(pool(0.5, 3));
+    expect(torn.cure?.tornOff ?? null).toBeNull();
+    expect(torn.todo.join(' ')).not.toContain('Or take the old roof off');
+  });
+});
+
 describe('heights where no board is planned', () => {
   it('board that fits nowhere is not told as more board over the board that is planned', () => {
     const found = dampRoof('tight', 6, over('Denver', 'CO', battsR(34), { file: { preferences: {} } }));

@@ -82,6 +82,8 @@ export interface Change {
   moreIn?: number;
   /** What is put below the deck in place of what lies there. */
   below?: { kind: 'batts' | 'closed-cell'; r: number };
+  /** All of the old roof comes off. */
+  tornOff?: boolean;
 }
 
 const putBelow = ({ kind, r }: NonNullable<Change['below']>): BuildUp['below'] => ({
@@ -94,9 +96,9 @@ const putBelow = ({ kind, r }: NonNullable<Change['below']>): BuildUp['below'] =
 /** The roof as layers, at the thinnest place of what goes above the deck. */
 export function buildUpOf(site: Site, layout: Layout | null, change: Change = {}): BuildUp {
   const planned = aboveDeck(site, layout);
-  const kept = keptRoof(site);
+  const { moreIn = 0, tornOff = false } = change;
+  const kept = tornOff ? null : keptRoof(site);
   const found = belowDeck(site);
-  const { moreIn = 0 } = change;
   const below = change.below === undefined ? found.below : putBelow(change.below);
   const boardsR = planned.winterR + moreIn * winterBoard.rPerIn;
   const above = {

@@ -1,7 +1,7 @@
 import { wetAlarm } from '../../../reference/vapor.ts';
 import { inches, plainNumber, rValue } from '../../units/print.ts';
 import type { Lining, MoistureCure, MoistureReport, StatedConstraint } from '../report/types.ts';
-import { DRIEST_PCT } from './cure.ts';
+import { DRIEST_PCT, MOST_IN } from './cure.ts';
 import { DECK } from './deck-sheet.ts';
 import { liningWords } from './lining.ts';
 import { ROOM_F } from './room.ts';
@@ -14,6 +14,8 @@ export interface CureWordsInput {
   codeAlone: boolean;
   /** "the deck" */
   ground: string;
+  /** Of the rooms as they are: no drier ones are tried where they are the driest. */
+  humidityPct: number;
 }
 
 /** Rounded up to what a tape reads: what is short must not be told as less. */
@@ -66,15 +68,29 @@ function fewerWords({ cure: { fewerBatts, planned }, ground }: CureWordsInput, e
   return `Or take ${what}: ${enough}${over(fewerBatts, ground)}.`;
 }
 
+const enoughWords = (planned: boolean): string =>
+  planned ? 'the board that is planned is enough then' : 'no board is needed then';
+
+/** The old roof off down to the deck; what stays of it is then no place for water. */
+function tornWords({ tornOff, planned }: MoistureCure): string[] {
+  if (tornOff === null) return [];
+  const { moreIn } = tornOff;
+  const board = `it takes ${inches(moreIn)} ${planned ? 'more board' : 'of board'} then`;
+  return [
+    `Or take the old roof off down to the deck: ${moreIn === 0 ? enoughWords(planned) : board}${over(tornOff, DECK)}. Plan that roof before the order: the heights are others then.`,
+  ];
+}
+
 /** What gives where the board does not fit, or there is none that would do. */
 function insteadWords(input: CureWordsInput): string[] {
   const { cure, below, constraints, ground } = input;
   const { broken, sprayed, planned } = cure;
-  const enough = planned ? 'the board that is planned is enough then' : 'no board is needed then';
+  const enough = enoughWords(planned);
   return [
     ...(broken.length === 0
       ? []
       : [`What gives first: raise ${named(broken.map(({ where, shortIn }) => `the ${where} by ${short(shortIn)}`))}.`]),
+    ...tornWords(cure),
     ...(below.kind === 'batts' ? [fewerWords(input, enough)] : []),
     ...(sprayed === null || constraints.some(({ id }) => id === 'no-spray-foam')
       ? []
@@ -85,7 +101,7 @@ function insteadWords(input: CureWordsInput): string[] {
 }
 
 /** The board that it takes, or that nothing is enough. */
-function boardWords({ cure, ground, codeAlone }: CureWordsInput): string[] {
+function boardWords({ cure, ground, codeAlone, humidityPct }: CureWordsInput): string[] {
   const { moreIn, aboveR, slows, drierRoom, planned } = cure;
   if (moreIn !== null) {
     const counted = ground === DECK ? '' : ' and old boards';
@@ -97,7 +113,11 @@ function boardWords({ cure, ground, codeAlone }: CureWordsInput): string[] {
       `${codeAlone ? `For the table: ${lay.charAt(0).toLowerCase()}${lay.slice(1)}` : lay}${over(cure, ground)}: ${r}.`,
     ];
   }
-  const none = `${drierRoom === null ? `No board, no retarder and no rooms down to ${DRIEST_PCT} % humidity make` : 'No board and no retarder makes'} it stay dry here.`;
+  const tried = `No board up to ${inches(MOST_IN)}, with or without a vapor retarder on ${ground},`;
+  const drier = drierRoom === null && humidityPct > DRIEST_PCT;
+  const none = drier
+    ? `${tried} and no rooms down to ${DRIEST_PCT} % humidity make it stay dry here.`
+    : `${tried} makes it stay dry here.`;
   if (slows === null) return [none];
   const board = slows.moreIn === 0 ? '' : ` and ${inches(slows.moreIn)} ${planned ? 'more board' : 'of board'}`;
   return [
@@ -115,10 +135,10 @@ export function cureWords(input: CureWordsInput): string[] {
   if (moreIn === 0) return [];
   const told = [...boardWords(input), ...((moreIn ?? cure.slows?.moreIn ?? 0) === 0 ? [] : fitWords(cure))];
   if (codeAlone) return [...told, NOTE_B];
-  if (moreIn !== null && fits === true) return drierOf(drierRoom, told, ground);
+  if (moreIn !== null && fits === true) return drierOf(drierRoom, [...told, ...tornWords(cure)], ground);
   return [
     ...drierOf(drierRoom, [...told, ...insteadWords(input)], ground),
-    `${moreIn === null && drierRoom === null ? 'A' : 'If that cannot be done, a'} building-science professional must decide before anything is ordered.`,
+    `${moreIn === null && drierRoom === null && cure.tornOff === null ? 'A' : 'If that cannot be done, a'} building-science professional must decide before anything is ordered.`,
   ];
 }
 

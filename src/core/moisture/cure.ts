@@ -9,6 +9,8 @@ import { roomOf } from './room.ts';
 export interface CureInput extends Place {
   /** The roof with so much more board above the deck, in. */
   builtWith: (moreIn: number) => BuildUp;
+  /** The roof with so much more board and nothing left of the old one; null = nothing stays of it. */
+  builtTorn: ((moreIn: number) => BuildUp) | null;
   /** The roof as planned with so much R below the deck in place of what lies there. */
   builtOver: (kind: 'batts' | 'closed-cell', r: number) => BuildUp;
   /** What the space below the deck takes of closed-cell foam. */
@@ -20,7 +22,7 @@ export interface CureInput extends Place {
 }
 
 const STEP_IN = 0.5;
-const MOST_IN = 16;
+export const MOST_IN = 16;
 /** Drier rooms than this are asked of nobody. Common practice, no source. */
 export const DRIEST_PCT = 30;
 const STEP_PCT = 5;
@@ -28,9 +30,9 @@ const STEP_PCT = 5;
 const SLOW_YEARS = 10;
 
 /** Least board, in half inches, with which no test fails, and the cheapest lining that is enough with it. */
-function leastMore(input: CureInput): { moreIn: number; lining: Lining } | null {
+function leastMore(place: Place, builtWith: CureInput['builtWith']): { moreIn: number; lining: Lining } | null {
   for (let moreIn = 0; moreIn <= MOST_IN; moreIn += STEP_IN) {
-    const lining = liningFor(input, input.builtWith(moreIn));
+    const lining = liningFor(place, builtWith(moreIn));
     if (lining !== null) return { moreIn, lining };
   }
   return null;
@@ -83,15 +85,16 @@ export function mostBatts(
 
 /**
  * What makes a roof that fails a test hold all of them: a vapor retarder, a coating of the foam, more board, fewer batts, foam in their place,
- * drier rooms. Each is the same roof put through the same tests again; a retarder is taken where it saves board.
+ * the old roof off, drier rooms. Each is the same roof put through the same tests again; a retarder is taken where it saves board.
  * Correctness: tests/cases/damp-cures.test.ts
  */
 export function cureOf(input: CureInput): MoistureCure {
-  const { moreIn, lining } = leastMore(input) ?? { moreIn: null, lining: BARE };
+  const { moreIn, lining } = leastMore(input, input.builtWith) ?? { moreIn: null, lining: BARE };
   const slows = moreIn === null ? slowest(input) : null;
   const { below, above } = input.builtWith(0);
   const fewer =
     moreIn !== 0 && below.kind === 'batts' ? mostBatts(input, input.builtOver, { fromR: below.r ?? 0 }) : null;
+  const torn = moreIn === 0 || input.builtTorn === null ? null : leastMore(input, input.builtTorn);
   return {
     ...lining,
     moreIn,
@@ -102,6 +105,7 @@ export function cureOf(input: CureInput): MoistureCure {
     sprayed:
       moreIn !== 0 && below.kind === 'batts' ? liningFor(input, input.builtOver('closed-cell', input.foamR)) : null,
     fewerBatts: fewer === null ? null : { mostR: fewer.r, ...fewer.lining },
+    tornOff: torn === null ? null : { moreIn: torn.moreIn, ...torn.lining },
     drierRoom: moreIn === 0 ? null : drierRoom(input),
   };
 }

@@ -32,7 +32,8 @@ function gapsOf(kind: DeckKind): string {
 export const DECK = 'the deck';
 
 /** What a sheet is laid on. */
-export const groundOf = (kept: KeptRoof | null): string => (kept === null ? DECK : 'what stays of the old roof');
+export const groundOf = (kept: KeptRoof | null): string =>
+  kept === null ? DECK : kept.covering ? 'the old covering' : 'what stays of the old roof';
 
 /** How air is kept out of the boards. */
 export function airWords({ kind, kept }: DeckUnder): string {
@@ -104,7 +105,7 @@ export function sheetAsked(
   const lining = cure?.slows ?? cure;
   const kind = lining?.retarder ?? 'none';
   const { sheet, todo } =
-    under.kept?.covering || (isFoam(below) && kind === 'none')
+    kind === 'none' && (under.kept?.covering || isFoam(below))
       ? { sheet: null, todo: isFoam(below) ? [] : [airWords(under)] }
       : sheetOn(under, advised, kind);
   return {

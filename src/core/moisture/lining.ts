@@ -19,13 +19,9 @@ export const BARE: Lining = { retarder: 'none', coat: false };
 /** From the cheapest on. */
 const retarders: readonly RetarderKind[] = ['none', 'sheet', 'foil'];
 
-/** What can be lined, cheapest first: no sheet goes under an old covering that stays, and only foam is coated. */
-export function linings({ kept, below }: BuildUp): Lining[] {
-  const sheets = kept?.covering ? retarders.slice(0, 1) : retarders;
-  return sheets.flatMap((retarder) =>
-    (isFoam(below.kind) ? [false, true] : [false]).map((coat) => ({ retarder, coat })),
-  );
-}
+/** What can be lined, cheapest first: over what stays of an old roof the sheet goes on top of it, and only foam is coated. */
+export const linings = ({ below }: BuildUp): Lining[] =>
+  retarders.flatMap((retarder) => (isFoam(below.kind) ? [false, true] : [false]).map((coat) => ({ retarder, coat })));
 
 export const balanceOf = ({ winter, room }: Place, built: BuildUp): YearBalance =>
   yearBalance(vaporLayers(built.layers), winter, room.excessPa);

@@ -114,6 +114,7 @@ export function moistureReport(input: MoistureInput): MoistureAnswer {
       ? cureOf({
           ...known,
           builtWith: (moreIn) => buildUpOf(site, layout, { moreIn }),
+          builtTorn: kept === null ? null : (moreIn) => buildUpOf(site, layout, { moreIn, tornOff: true }),
           builtOver,
           foamR: joistIn(site) * rPerInOf('closed-cell'),
           layout,
@@ -150,7 +151,16 @@ export function moistureReport(input: MoistureInput): MoistureAnswer {
     mostBelowR,
     cure,
     cureTodo:
-      cure === null ? [] : cureWords({ cure, below, constraints, codeAlone: codeAlone(tests), ground: groundOf(kept) }),
+      cure === null
+        ? []
+        : cureWords({
+            cure,
+            below,
+            constraints,
+            codeAlone: codeAlone(tests),
+            ground: groundOf(kept),
+            humidityPct: room?.humidityPct ?? 0,
+          }),
     sheetTodo: asked.todo,
   });
   const { vented: _, ...belowReport } = below;

@@ -86,10 +86,11 @@ export function retarderAdvice(input: RetarderInput): Advice {
   const ground = groundOf(deck.kept);
   const air = `${airWords(deck)} Air through gaps carries more water than all that passes through the layers.`;
   if (isFoam(built.below.kind)) return overFoam(input);
-  if (deck.kept?.covering)
+  const year = byBalance(input);
+  if (deck.kept?.covering && !year?.helps)
     return {
       advice: 'no',
-      text: `No further sheet: the old covering stays under the boards and is a vapor retarder itself. ${air}`,
+      text: `No further sheet: the old covering stays under the boards and is a vapor retarder itself. ${year === null ? '' : `${year.text} `}${air}`,
       source: sourceNote(unventedRule),
     };
   if (built.below.kind === null)
@@ -105,7 +106,6 @@ export function retarderAdvice(input: RetarderInput): Advice {
       source: trigger,
     };
   const practice = sourceNote(retarderPractice);
-  const year = byBalance(input);
   if (year?.helps)
     return {
       advice: 'yes',

@@ -90,6 +90,8 @@ export interface MoistureCure extends Lining {
   fewerBatts: (Lining & { mostR: number }) | null;
   /** What closed-cell foam takes that fills the space in place of the batts; null = it does not cure it, or there are none. */
   sprayed: Lining | null;
+  /** Board that it takes besides the layout's once nothing of the old roof is left; null = 16 in are not enough, or nothing stays of it. */
+  tornOff: (Lining & { moreIn: number }) | null;
   /** Most humidity of the rooms with which the boards of the layout are enough; null = no such of 30 % and more. */
   drierRoom: (Lining & { mostPct: number }) | null;
 }
