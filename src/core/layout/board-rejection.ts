@@ -47,7 +47,7 @@ function relaxOf({ cause, slopeInPerFt, flatIn }: UnmadePlane, catalogue: Catalo
       return `${stockWords(catalogue)}: add flat boards that make ${exactly(flatIn ?? 0)}${instead}.`;
     }
     case 'too-thin':
-      return `Boards of ${words} start at ${inches(low ?? 0)}: lay a flat layer under the taper, or add boards that start at nothing.`;
+      return `Boards of ${words} start at ${inches(low ?? 0)}: add boards that start at nothing, or take a form without them.`;
     case 'no-strip':
       return `Add an edge strip that runs from ${inches(low ?? 0)} down to nothing at ${words}.`;
   }

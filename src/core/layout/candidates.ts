@@ -13,8 +13,11 @@ const mostEdges = (site: Site): number =>
   site.roof.outlets.filter(({ role }) => role === 'primary').length >= 4 ? 1 : 3;
 
 const name = (edge: SiteEdge): string => edge.label.split(',')[0];
-const asked = (edge: SiteEdge): string =>
-  edge.edge.mayDrain === 'unknown' ? ' Whether this edge may drain was not said: ask first.' : '';
+/** What must be asked before water leaves over an edge; nothing where it may, or may not. */
+const asked = (edge: SiteEdge): { asks?: string } =>
+  edge.edge.mayDrain === 'unknown' ? { asks: `Whether the ${edge.label} may drain was not said: ask first.` } : {};
+
+const withAsks = (why: string, { asks }: { asks?: string }): string => (asks === undefined ? why : `${why} ${asks}`);
 
 /** An edge over which no water may leave. */
 const shutEdge = (edge: SiteEdge): Barred | null =>
@@ -67,7 +70,8 @@ function edgePlans(site: Site, open: readonly SiteEdge[]): LayoutPlan[] {
     .map((edge) => ({
       id: `open-${edge.id}`,
       title: `The ${edge.label} opened to a new gutter as well`,
-      why: `Shorter ways for the water and less board, for a new gutter and its downspouts.${asked(edge)}`,
+      ...asked(edge),
+      why: withAsks('Shorter ways for the water and less board, for a new gutter and its downspouts.', asked(edge)),
       outlets: workingOutlets(site),
       edges: [...open, edge],
       newEdges: new Set([edge.id]),
@@ -100,7 +104,8 @@ function scupperPlans(site: Site, open: readonly SiteEdge[], low: Point): Layout
       return {
         id: `scupper-${edge.id}`,
         title: `A new scupper in the ${edge.label}, ${feetInches(alongFt)} along`,
-        why: `A second way out near the low spot, without a pipe through the rooms.${asked(edge)}`,
+        ...asked(edge),
+        why: withAsks('A second way out near the low spot, without a pipe through the rooms.', asked(edge)),
         outlets: [...workingOutlets(site), scupper],
         edges: open,
         newEdges: new Set<string>(),
@@ -113,18 +118,22 @@ function scupperPlans(site: Site, open: readonly SiteEdge[], low: Point): Layout
 function pairPlans(ideas: readonly LayoutPlan[]): LayoutPlan[] {
   const open = ideas.filter(({ barred }) => barred === null).slice(0, MOST_IN_PAIRS);
   return open.flatMap((a, i) =>
-    open.slice(i + 1).map(
-      (b): LayoutPlan => ({
+    open.slice(i + 1).map((b): LayoutPlan => {
+      const asks = [...new Set([a.asks, b.asks])].filter((each) => each !== undefined).join(' ');
+      const why =
+        'Two new ways out: short ways for the water and less board, and each is a second way out for the other.';
+      return {
         id: `${a.id}-and-${b.id}`,
         title: `${a.title}, and ${lowerFirst(b.title)}`,
-        why: 'Two new ways out: short ways for the water and less board, and each is a second way out for the other.',
+        why: asks === '' ? why : `${why} ${asks}`,
+        ...(asks === '' ? {} : { asks }),
         outlets: [...a.outlets, ...b.outlets.filter(({ id }) => !a.outlets.some((outlet) => outlet.id === id))],
         edges: [...a.edges, ...b.edges.filter(({ id }) => !a.edges.some((edge) => edge.id === id))],
         newEdges: new Set([...a.newEdges, ...b.newEdges]),
         barred: null,
         pair: true,
-      }),
-    ),
+      };
+    }),
   );
 }
 

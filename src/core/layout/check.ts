@@ -3,12 +3,14 @@ import { inches, slopeInWords } from '../../units/print.ts';
 import { heightIn } from '../geometry/plane.ts';
 import { orient, toSegment } from '../geometry/vector.ts';
 import type { Layout, Rejection } from '../report/types.ts';
+import { listed } from '../report/words.ts';
 import type { Point } from '../roof.ts';
 import { LEAST_SLOW_VALLEY_IN_PER_FT } from '../site/assumptions.ts';
 import type { Site } from '../site/site.ts';
 import type { Patch } from '../surface/patch.ts';
 import type { Built } from './build.ts';
 import type { Limit } from './limits.ts';
+import { roundedUpIn } from './round-up.ts';
 import { momentsOf } from './thermal.ts';
 
 /** Two percent, which the rules print beside 1/4 in per ft. */
@@ -164,17 +166,14 @@ export function waterRejection(site: Site, built: Built): Rejection | null {
   return null;
 }
 
-/** The first hard height that a layout breaks, with what to relax. */
+/** The hard height that a layout breaks most, and everything that would have to give. */
 export function heightRejection(uses: readonly LimitUse[]): Rejection | null {
   const broken = uses
     .filter(({ limit, leftIn }) => limit.hardness === 'stop' && leftIn < -SAME_HEIGHT_IN)
-    .sort((a, b) => a.leftIn - b.leftIn)[0];
-  if (broken === undefined) return null;
-  const { limit, usedIn, leftIn } = broken;
+    .sort((a, b) => a.leftIn - b.leftIn);
+  if (broken.length === 0) return null;
+  const [{ limit, usedIn, leftIn }] = broken;
   const availableIn = limit.availableIn ?? 0;
-  const over = inches(-leftIn);
-  const flashingIn = limit.clearIn + leftIn;
-  const less = flashingIn > SAME_HEIGHT_IN ? `, or have ${inches(flashingIn)} of flashing accepted there` : '';
   const room =
     availableIn < 0
       ? `there ${inches(limit.clearIn)} of flashing is ${inches(-availableIn)} short before any board is laid`
@@ -184,6 +183,14 @@ export function heightRejection(uses: readonly LimitUse[]): Rejection | null {
     neededIn: usedIn,
     availableIn: usedIn + leftIn,
     why: `the new roof comes up ${inches(usedIn)} at ${limit.where}; ${room}`,
-    relax: `Raise ${limit.where} by ${over}${less}; an outlet nearer to it lowers the roof as well.`,
+    relax: `Raise ${listed(broken.map(raiseWords))}; an outlet nearer to ${broken.length === 1 ? 'it' : 'them'} lowers the roof as well.`,
   };
+}
+
+/** "door on the wall by 3/4", or have 7 1/4" of flashing accepted there". */
+function raiseWords({ limit, leftIn }: LimitUse): string {
+  const byIn = roundedUpIn(-leftIn);
+  const flashingIn = limit.clearIn - byIn;
+  const less = flashingIn > SAME_HEIGHT_IN ? ` (or have ${inches(flashingIn)} of flashing accepted there)` : '';
+  return `${limit.where} by ${inches(byIn)}${less}`;
 }

@@ -3,7 +3,7 @@ import { distanceFt, isInside } from '../geometry/vector.ts';
 import type { DrainOutlet, Point } from '../roof.ts';
 import type { SiteEdge } from '../site/edges.ts';
 import type { Site } from '../site/site.ts';
-import { DrainSpots, FAR_IN_FT, isClear, roundedInside } from './drain-spots.ts';
+import { DrainSpots, FAR_IN_FT, isClear, isOffCurbs, roundedInside } from './drain-spots.ts';
 import { type Barred, type LayoutPlan, workingOutlets } from './plan.ts';
 
 export const NO_ROUTE: Barred = {
@@ -83,14 +83,12 @@ export function drainPlans(site: Site, open: readonly SiteEdge[], low: Point): L
 /** With fewer outlets than this another one shortens the ways much. */
 const FEW_OUTLETS = 3;
 
-/** The lowest spot of the old surface that is not at an outlet: its deepest pond, else the middle. */
+/** The lowest spot of the old surface that is not at an outlet: its deepest pond, else the middle; beside a curb, not at it. */
 export function lowSpot(site: Site, existing: Judgement): Point {
-  const pond = existing.ponds[0];
-  if (pond !== undefined) return roundedInside(site, pond.deepestAt);
-  const seen = site.roof.existing.seenPonds.find(({ at }) => at !== null)?.at;
-  if (seen) return roundedInside(site, seen);
+  const pond = existing.ponds[0]?.deepestAt ?? site.roof.existing.seenPonds.find(({ at }) => at !== null)?.at;
   const { points } = site.section.triangulation;
   const sum = points.reduce((s, p) => [s[0] + p[0], s[1] + p[1]] as const, [0, 0] as readonly [number, number]);
-  const mean = roundedInside(site, [sum[0] / points.length, sum[1] / points.length]);
-  return isInside(mean, site.section.rings) ? mean : (new DrainSpots(site).one() ?? mean);
+  const low = roundedInside(site, pond ?? [sum[0] / points.length, sum[1] / points.length]);
+  if (pond == null && !isInside(low, site.section.rings)) return new DrainSpots(site).one() ?? low;
+  return isOffCurbs(site, low) ? low : (new DrainSpots(site).nearest(low) ?? low);
 }

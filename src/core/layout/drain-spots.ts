@@ -7,6 +7,9 @@ import { axisDeg, workingOutlets } from './plan.ts';
 /** A drain keeps so far from edges and from other outlets. */
 export const FAR_IN_FT = 3;
 
+/** A place that a curb takes is left for another so near. */
+const NEAR_FT = 5;
+
 /** Samples along the longer way at least, and feet between them at most: fine enough to tell arms of a section apart. */
 const LEAST_ALONG = 24;
 const STEP_FT = 2;
@@ -20,8 +23,18 @@ export function roundedInside(site: Site, p: Point): Point {
   return isInside(near, site.section.rings) ? near : p;
 }
 
+/** And so far from a curb. */
+const OFF_CURB_FT = 1;
+
+/** Whether a curb leaves room for a drain. */
+export const isOffCurbs = ({ roof }: Site, spot: Point): boolean =>
+  roof.curbs.every(({ outline }) =>
+    outline.every((a, i) => toSegment(spot, a, outline[(i + 1) % outline.length]).distanceFt >= OFF_CURB_FT),
+  );
+
 /** Whether a drain can be set there: on the roof, off its edges and curbs, away from other outlets. */
 export const isClear = (site: Site, spot: Point): boolean =>
+  isOffCurbs(site, spot) &&
   site.edges.every((edge) => toSegment(spot, edge.from, edge.to).distanceFt > FAR_IN_FT) &&
   isInside(spot, site.section.rings) &&
   site.roof.outlets.every((outlet) => distanceFt(outletPoint(site.roof, outlet), spot) >= FAR_IN_FT);
@@ -120,6 +133,13 @@ export class DrainSpots {
       spots = next;
     }
     return spots;
+  }
+
+  /** The clear spot that is nearest to a place; null where none is near. */
+  nearest(p: Point): Point | null {
+    const spots = this.#samples.map((q) => roundedInside(this.#site, this.#world(q)));
+    const clear = spots.filter((at) => distanceFt(at, p) < NEAR_FT && isClear(this.#site, at));
+    return clear.length === 0 ? null : clear.reduce((a, b) => (distanceFt(b, p) < distanceFt(a, p) ? b : a));
   }
 
   /** One spot: the middle, or where the ways are longest beside what takes water already. */

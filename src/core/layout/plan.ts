@@ -27,14 +27,19 @@ export interface LayoutPlan {
   newEdges: ReadonlySet<string>;
   /** Why it may not be built, known before any geometry, and what would allow it. */
   barred: Barred | null;
+  /** Whose leave was never given and has to be asked first; absent where none has. */
+  asks?: string;
   /** Two ideas at once. */
   pair?: boolean;
   /** Form of the taper about its outlets; four-way where none is named. */
   form?: TaperForm;
 }
 
-/** Outlets that take water, or would. */
-export const workingOutlets = ({ roof }: Site): Outlet[] => roof.outlets.filter((outlet) => outlet.working);
+/** Outlets that take water, or would, as a new roof has them: a main drain is set to the new surface. */
+export const workingOutlets = ({ roof }: Site): Outlet[] =>
+  roof.outlets
+    .filter((outlet) => outlet.working)
+    .map((outlet) => (outlet.kind === 'drain' && outlet.role === 'primary' ? { ...outlet, inletIn: null } : outlet));
 
 /** A shape as it lies on a roof. */
 export interface TaperForm {

@@ -1,6 +1,7 @@
 import type { Layout, LayoutCost } from '../report/types.ts';
 import type { Prices } from '../roof.ts';
 import type { LayoutPlan } from './plan.ts';
+import { fourWayShape } from './shape.ts';
 
 /** What everything costs against one another. */
 export interface Rates {
@@ -77,13 +78,14 @@ export function costOf({ plan, boardFt, levellingBoardFt }: Taken, rates: Rates)
 export function weighedCost(taken: Taken, rates: Rates): number {
   const { plan, boardFt } = taken;
   const changing = 1 + WORTH_CHANGING * newOutletsOf(plan);
-  const cutting = 1 + (plan.form === undefined ? 0 : WORTH_CUTTING);
+  // Four planes that are turned are still four planes.
+  const plain = plan.form === undefined || plan.form.shape === fourWayShape;
+  const cutting = 1 + (plain ? 0 : WORTH_CUTTING);
   return costOf(taken, rates).amount + boardFt * rates.boardFt * (changing * cutting - 1);
 }
 
-/** Somebody's leave is asked before an edge is opened. */
-export const needsLeave = (plan: LayoutPlan): boolean =>
-  plan.edges.some(({ id, edge }) => plan.newEdges.has(id) && edge.mayDrain !== 'yes');
+/** Somebody's leave is asked before water leaves over an edge or through its parapet. */
+export const needsLeave = ({ asks }: LayoutPlan): boolean => asks !== undefined;
 
 /** Offered before rejected, good valleys before slow ones, then by cost. */
 export function rank({ layout, plan }: { layout: Layout; plan: LayoutPlan }, rates: Rates): number {

@@ -2,6 +2,7 @@ import { inches } from '../../units/print.ts';
 import type { SearchReport } from '../report/types.ts';
 import type { Limit } from './limits.ts';
 import type { Barred } from './plan.ts';
+import { roundedUpIn } from './round-up.ts';
 import { fourWayShape } from './shape.ts';
 import type { Short, Sketch } from './sketch.ts';
 
@@ -90,10 +91,6 @@ const isBetter = (a: Sketch, b: Sketch): boolean =>
 const titleOf = ({ plan, slopeInPerFt }: Sketch): string =>
   `${plan.title}, ${(plan.form?.shape ?? fourWayShape).title(slopeInPerFt)}`;
 
-const STEP_IN = 1 / 16;
-
 /** What every height that a candidate breaks is short of, rounded up as nobody can raise less. */
 const more = ({ short }: Sketch): string =>
-  (short ?? [])
-    .map(({ limit, byIn }) => `${inches(Math.ceil(byIn / STEP_IN - 1e-6) * STEP_IN)} more at ${limit.where}`)
-    .join(' and ');
+  (short ?? []).map(({ limit, byIn }) => `${inches(roundedUpIn(byIn))} more at ${limit.where}`).join(' and ');

@@ -67,7 +67,9 @@ function withOne(patches: readonly Patch[], sump: Sump): Patch[] | null {
       if (quarter.some((p) => atRim(p) && over(p) > SAME_IN)) return null;
       const steep = Math.hypot(patch.plane.gx - plane.gx, patch.plane.gy - plane.gy);
       if (steep < SAME_IN) {
-        result.push({ ...patch, ring: quarter });
+        // Of two planes alike, as of sumps that overlap, the lower holds.
+        const lower = over(quarter[0]) > SAME_IN;
+        result.push(lower ? { ring: quarter, plane, outlet: sump.outlet } : { ...patch, ring: quarter });
         continue;
       }
       const [sunk, left] = [cut(quarter, (p) => over(p) / steep), cut(quarter, (p) => -over(p) / steep)];
