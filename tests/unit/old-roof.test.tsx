@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type KitchenTable, kitchenTable } from '../../src/core/report/page-kitchen-table.ts';
 import { ownerPage } from '../../src/core/report/page-owner.ts';
+import { woodKnown } from '../../src/core/report/page-scope.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
 import { KitchenTablePage } from '../../views/pages/kitchen-table-page.tsx';
 import { smallRoof } from './owner-roofs.ts';
@@ -106,6 +107,30 @@ describe('a deck that is not of wood', () => {
     expect(roof.findings.map(({ id }) => id)).not.toContain('engineer-deck');
   });
 
+  it.each([
+    ['plywood', 'bad wood'],
+    ['steel', 'mending of the deck'],
+    ['gypsum', 'mending of the deck'],
+  ])('%s: what comes on top of the days is %s', (kind, top) => {
+    const roof = page(kind, [{ kind: 'wet-insulation', foundBy: 'scan', areaSqFt: 200 }]);
+    expect(told(roof, 'work')).toContain(`rain and ${top} come on top`);
+    const days = roof.layouts.find(({ id }) => id === roof.chosenLayout)!.workDays!;
+    expect(days.notCounted).toMatch(new RegExp(`^Rain, ${top}, levelling`));
+  });
+
+  it('how much wood it is shows when the old roof is off, or where it stays when the places are opened', () => {
+    const known = (parts: object, ...more: readonly object[]): string => {
+      const roof = found([{ kind: 'rotten-eave', side: 0, fromFt: 3, toFt: 9 }, dry, ...more], parts);
+      return woodKnown(roof.scope!, roof.planned);
+    };
+    const soaked = { kind: 'wet-insulation', foundBy: 'scan', areaSqFt: 200 };
+    const over = { existing: { ...drained.existing, buildUpIn: 1.5 }, removedIn: 0 };
+    expect(known({})).toBe('it is known when the old roof is off');
+    expect(known(over)).toBe('it is known when the places are opened');
+    // A plan that leaves it where it has to come off.
+    expect(known(over, soaked)).toBe('it is known when the old roof is off');
+  });
+
   it('a soft deck of plywood stays carpentry', () => {
     const roof = page('plywood', [soft, dry]);
     expect(roof.findings.map(({ id }) => id)).not.toContain('engineer-deck');
@@ -133,6 +158,35 @@ describe('a roof that is stripped to the joists', () => {
     );
     expect(kitchenTable(roof).first).toEqual([]);
   });
+
+  it.each(['plywood', 'steel'])(
+    '%s: the owner reads of no old roof that is to come off, be looked at or compared',
+    (kind) => {
+      const roof = smallRoof({
+        existing: { planes: [{ slopeInPerFt: 0.02, fallsToward: { side: 0 } }], readOn: 'deck' },
+        findings: [{ kind: 'deck-stripped' }],
+        covering: {},
+        deck: { kind },
+      });
+      const page = ownerPage(roof);
+      expect(page.today.statements[0].text).toBe('The old roof is off, down to the joists.');
+      expect(page.shownWhen).toBe('When the new deck lies');
+      expect(told(roof, 'plan')).toMatch(
+        /^The figures here are for the roof over a new deck\. The deck is in none of them\./,
+      );
+      expect(told(roof, 'extra')).toMatch(/^The new deck itself/);
+      expect(told(roof, 'extra')).not.toContain('second old roof');
+      expect(told(roof, 'work')).toContain('rain and the new deck come on top');
+      expect(told(roof, 'heat')).toMatch(/^On a hot clear day the new roof reaches about \d+ °F\./);
+      expect(told(roof, 'heat')).not.toMatch(/old roof|the difference|color/);
+      expect(page.open.map(({ what }) => what.text).join(' ')).not.toMatch(/old roof|old covering|rain still stands/);
+      expect(page.numbers.find(({ id }) => id === 'sun')?.today.text ?? 'the old roof is off').toBe(
+        'the old roof is off',
+      );
+      expect(kitchenTable(roof).woodTitle).toBe('The deck');
+      expect(kitchenTable(roof).rows.find(({ id }) => id === 'wood')!.head).toBe('Price of the new deck');
+    },
+  );
 });
 
 describe('what settles it', () => {

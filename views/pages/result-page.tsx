@@ -154,7 +154,7 @@ export function ResultPage({ assessment, setting, layoutId = null }: ResultPageP
           {assessment.scope === undefined ? null : (
             <>
               <Head to="scope" />
-              <Scope scope={assessment.scope} book={book} />
+              <Scope scope={assessment.scope} planned={assessment.planned} book={book} />
             </>
           )}
           <Head to="found" />

@@ -1,6 +1,12 @@
-import { isRecommended, repairFigures, standingWords, woodFigures } from '../../src/core/report/page-scope.ts';
+import {
+  isRecommended,
+  repairFigures,
+  standingWords,
+  woodFigures,
+  woodKnown,
+} from '../../src/core/report/page-scope.ts';
 import type { SourceBook } from '../../src/core/report/page-sources.ts';
-import type { RepairWork, ScopeReport, WoodAllowance } from '../../src/core/report/types.ts';
+import type { PlannedReport, RepairWork, ScopeReport, WoodAllowance } from '../../src/core/report/types.ts';
 import { SourceMark } from './source-mark.tsx';
 import { Table } from './table.tsx';
 
@@ -20,12 +26,12 @@ function Repairs({ repairs, book }: { repairs: readonly RepairWork[]; book: Sour
   ));
 }
 
-function Wood({ wood, book }: { wood: WoodAllowance; book: SourceBook }) {
+function Wood({ wood, known, book }: { wood: WoodAllowance; known: string; book: SourceBook }) {
   return (
     <>
       <h3>Wood that may have to be replaced</h3>
       <Table
-        caption="A range, not a number: it is known when the old roof is off"
+        caption={`A range, not a number: ${known}`}
         columns={[
           { head: 'Wood' },
           { head: 'Most likely', kind: 'figure' },
@@ -55,7 +61,7 @@ function Wood({ wood, book }: { wood: WoodAllowance; book: SourceBook }) {
 }
 
 /** Repair, coat, re-cover or tear off: the answer, then what settles it, then every way with its reasons. */
-export function Scope({ scope, book }: { scope: ScopeReport; book: SourceBook }) {
+export function Scope({ scope, planned, book }: { scope: ScopeReport; planned: PlannedReport; book: SourceBook }) {
   const { answer, ways, tests, repairs, wood } = scope;
   return (
     <>
@@ -91,7 +97,7 @@ export function Scope({ scope, book }: { scope: ScopeReport; book: SourceBook })
           }))}
         />
       </details>
-      {wood === null ? null : <Wood wood={wood} book={book} />}
+      {wood === null ? null : <Wood wood={wood} known={woodKnown(scope, planned)} book={book} />}
     </>
   );
 }

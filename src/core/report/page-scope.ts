@@ -1,5 +1,5 @@
 import { plainNumber } from '../../units/print.ts';
-import type { InspectedFinding, RepairWork, ScopeReport, ScopeWay, WoodRow } from './types.ts';
+import type { InspectedFinding, PlannedReport, RepairWork, ScopeReport, ScopeWay, WoodRow } from './types.ts';
 
 /** The scope of the work as it is printed. */
 
@@ -45,3 +45,11 @@ export const repairFigures = ({ figures }: RepairWork): string[] =>
     );
 
 export const isRecommended = ({ recommended }: ScopeReport, { id }: ScopeWay): boolean => id === recommended;
+
+/** When the amount of wood is known: the old roof comes off, stays, or is off already. */
+export function woodKnown({ comesTo }: Pick<ScopeReport, 'comesTo'>, { work }: Pick<PlannedReport, 'work'>): string {
+  if (comesTo === 'off') return 'it is known when all of it has been looked at';
+  const stays = comesTo === 'upkeep' || comesTo === 'repair' || comesTo === 'coat';
+  const off = !stays && (comesTo === 'tear-off' || work === 'tear-off');
+  return off ? 'it is known when the old roof is off' : 'it is known when the places are opened';
+}

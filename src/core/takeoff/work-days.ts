@@ -2,7 +2,9 @@ import { detailRates, type WorkRate, workCrew, workRates } from '../../../refere
 import { feetInches, plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { Layout, WorkDays, WorkPartDays } from '../report/types.ts';
-import { comesOff } from '../site/planned-work.ts';
+import { comesOff, isStripped } from '../site/planned-work.ts';
+import type { Site } from '../site/site.ts';
+import { isWood } from '../site/wood-deck.ts';
 import { type Job, jobOf, type TakeOffInput } from './job.ts';
 
 const rates: readonly WorkRate[] = workRates;
@@ -96,6 +98,12 @@ function details(job: Job): WorkPartDays {
   };
 }
 
+/** Work on the deck, which nobody can count before it is seen. */
+function underBoards(site: Site): string {
+  if (isStripped(site)) return 'the new deck';
+  return isWood(site.given.deckKind) ? 'bad wood' : 'mending of the deck';
+}
+
 /**
  * Working days for a crew of four, as a range, in dry weather.
  * Bands of common practice without a source, so the range is for planning and no promise; what is not counted is named.
@@ -110,8 +118,7 @@ export function workDaysOf(input: TakeOffInput & { layout: Layout }): WorkDays {
     mostDays: Math.ceil(sum(({ mostDays }) => mostDays) - 1e-9),
     people: workCrew.people,
     parts,
-    notCounted:
-      'Rain, bad wood, levelling, new outlets and their pipes, raised curbs and the way to the roof come on top.',
+    notCounted: `Rain, ${underBoards(job.site)}, levelling, new outlets and their pipes, raised curbs and the way to the roof come on top.`,
     source: sourceNote(workRates[0]),
   };
 }

@@ -62,9 +62,25 @@ export function standInTown({ assessment }: Situation): Because | null {
   return takerOf(assessment).quote('answer-assumed', 'Weather that was taken', `heat.assumed.${i}.value`, town);
 }
 
+/** Where no old roof is left the new one is set beside nothing. */
+function newAlone({ assessment }: Situation, heat: HeatReport, stood: readonly OwnerStatement[]): OwnerStatement[] {
+  if (heat.new === null) return [];
+  const take = takerOf(assessment);
+  const figure = (label: string, key: string, print: (value: number) => string) =>
+    take.figure('answer-heat', label, 'is', [`heat.figures.${key}`], print);
+  const hottest = figure('New surface at its hottest', 'peakSurfaceNewF', degreesF);
+  const passes = figure('Heat through the new roof', 'dayNewBtuPerSqFt', whole);
+  return [
+    say`On a hot clear day the new roof reaches about ${hottest}.`,
+    ...stood,
+    say`In that day ${passes} units of heat (Btu) pass into ${heatedPlace(heat.day)} through each square foot of it.`,
+    ...(heat.day.attic ? [say`The air that moves through the attic is not counted in that.`] : []),
+  ];
+}
+
 /** What the heat of summer and the cold of winter do, old roof and new. */
 export function heatStatements(situation: Situation): OwnerStatement[] {
-  const { assessment } = situation;
+  const { assessment, call } = situation;
   const { heat } = assessment;
   const planned = isPlanned(situation);
   if (heat === undefined) return [];
@@ -80,6 +96,7 @@ export function heatStatements(situation: Situation): OwnerStatement[] {
           say`We have no weather for your own town, so these figures use that of ${town}. Yours can be hotter or colder.`,
         ];
   const old = say`On a hot clear day the old roof reaches about ${surface('Old surface at its hottest', 'peakSurfaceOldF')}.`;
+  if (call === 'off') return newAlone(situation, heat, stood);
   if (heat.new === null) return [old, ...stood, say`There is no new roof yet to set beside it.`];
   const room = heatedPlace(heat.day);
   const verb = planned ? 'The new one reaches about' : 'A new one would reach about';

@@ -141,8 +141,10 @@ const blanks: readonly (readonly [id: string, head: string])[] = [
 ];
 
 /** A deck that is not of wood is not paid by the piece. */
-const pieceHead = ({ assessment: { scope } }: Situation, wood: string): string =>
-  scope === undefined || scope.deck.isWood ? wood : 'Price of mending the deck, by the square foot';
+function pieceHead({ assessment: { scope }, call }: Situation, wood: string): string {
+  if (call === 'off') return 'Price of the new deck';
+  return scope === undefined || scope.deck.isWood ? wood : 'Price of mending the deck, by the square foot';
+}
 
 /** @param roof whether the options differ in the roof itself, and not in what is given up alone */
 export function rowsOf(situation: Situation, take: Taker, roof: boolean, options: readonly Option[]): KitchenRow[] {

@@ -98,7 +98,7 @@ function room({ assessment, layout, at, plan }: Situation, take: Taker): OwnerNu
 }
 
 function sun(situation: Situation, take: Taker): OwnerNumber[] {
-  const { assessment } = situation;
+  const { assessment, call } = situation;
   if (assessment.heat === undefined) return [];
   const of = (label: string, key: string) => take.figure('answer-heat', label, 'is', [`heat.figures.${key}`], degreesF);
   const next =
@@ -111,7 +111,12 @@ function sun(situation: Situation, take: Taker): OwnerNumber[] {
     {
       id: 'sun',
       title: 'Surface on a hot clear day',
-      today: town === null ? say`about ${old}` : say`about ${old}, by the weather of ${town}`,
+      today:
+        call === 'off'
+          ? say`the old roof is off`
+          : town === null
+            ? say`about ${old}`
+            : say`about ${old}, by the weather of ${town}`,
       next,
     },
   ];

@@ -12,6 +12,8 @@ interface OpenWords {
   about: (assumption: Assumption) => boolean;
   what: string;
   findOut: string;
+  /** It asks for the old roof, so it falls away where that is off. */
+  ofOldRoof?: true;
 }
 
 const at =
@@ -37,16 +39,19 @@ const openWords: readonly OpenWords[] = [
     about: ({ path, because }) => path === 'covering.layers' && because.includes('not counted'),
     what: 'How many old roofs lie on top of each other.',
     findOut: 'A roofer cuts one small hole, looks, and patches it the same day.',
+    ofOldRoof: true,
   },
   {
     about: (assumption) => at('covering.kind')(assumption) && !isColor(assumption),
     what: 'What the old covering is.',
     findOut: 'Take a photo from a window or with a pole.',
+    ofOldRoof: true,
   },
   {
     about: at('existing.buildUpIn'),
     what: 'How thick the old roof is.',
     findOut: 'The same small hole tells it, at a low spot and at a high one.',
+    ofOldRoof: true,
   },
   {
     about: ({ path }) => path === 'existing' || path === 'existing (drainage areas)',
@@ -72,6 +77,7 @@ const openWords: readonly OpenWords[] = [
     about: isColor,
     what: 'How dark the old roof is.',
     findOut: 'Take a photo from a window at noon, with a sheet of white paper in it.',
+    ofOldRoof: true,
   },
   {
     about: at('place.rain', 'place.city'),
@@ -102,16 +108,19 @@ const openWords: readonly OpenWords[] = [
 
 /** What we do not know yet. What has no line of its own here stands on the answer page, and is counted. */
 export function openThings(situation: Situation): { things: OpenThing[]; more: OwnerStatement | null } {
-  const { assessment } = situation;
+  const { assessment, call } = situation;
+  const off = call === 'off';
   const take = takerOf(assessment);
   const because = (i: number): Because => take.quote('answer-assumed', 'Taken for now', `assumed.${i}.because`);
   const told = new Set<number>();
-  const rows = openWords.flatMap(({ about, what, findOut }): OpenThing[] => {
+  const rows = openWords.flatMap(({ about, what, findOut, ofOldRoof }): OpenThing[] => {
     const hits = assessment.assumed.flatMap((assumption, i) => (about(assumption) ? [i] : []));
     for (const i of hits) told.add(i);
-    return hits.length === 0 ? [] : [{ what: standingOn(say`${what}`, ...hits.slice(0, 2).map(because)), findOut }];
+    return hits.length === 0 || (off && ofOldRoof)
+      ? []
+      : [{ what: standingOn(say`${what}`, ...hits.slice(0, 2).map(because)), findOut }];
   });
-  const rain = assessment.existing.decidedBy === null ? [] : [rainOpen(situation)];
+  const rain = assessment.existing.decidedBy === null || off ? [] : [rainOpen(situation)];
   const rest = assessment.assumed.flatMap(({ findOut }, i) =>
     findOut === null || told.has(i) ? [] : [`assumed.${i}.because`],
   );

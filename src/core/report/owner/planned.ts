@@ -6,8 +6,12 @@ export const laidOver = ({ assessment }: Pick<Situation, 'assessment'>): boolean
   assessment.planned.work !== 'tear-off';
 
 /** What the words say when the ground of the new roof is at last seen. */
-export const groundShown = (situation: Situation): string =>
-  laidOver(situation) && !situation.barred ? 'When small holes are cut in the old roof' : 'When the old roof is off';
+export function groundShown(situation: Situation): string {
+  if (situation.call === 'off') return 'When the new deck lies';
+  return laidOver(situation) && !situation.barred
+    ? 'When small holes are cut in the old roof'
+    : 'When the old roof is off';
+}
 
 const work = {
   'tear-off': say`The figures here are for a new roof after the old one is taken off`,
@@ -21,6 +25,8 @@ export function plannedStatements({ assessment, call, plan, barred }: Situation)
   // Without boards that are planned no figure of a new roof is told.
   if (planned.note === null || plan !== 'taper') return [];
   const note = takerOf(assessment).quote('answer-scope', 'What the figures stand for', 'planned.note');
+  if (planned.stripped)
+    return [standingOn(say`The figures here are for the roof over a new deck. The deck is in none of them.`, note)];
   const figures = work[planned.work].text;
   const kept = planned.work !== 'tear-off';
   if (barred) return [standingOn(say`${figures}. What was found rules that out, so they do not hold.`, note)];

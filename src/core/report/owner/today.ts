@@ -1,7 +1,7 @@
 import { inches, plainNumber } from '../../../units/print.ts';
 import { depthFigure, pounds, slopeFigure } from '../page-figures.ts';
 import { areaWords } from '../words.ts';
-import type { Situation } from './situation.ts';
+import { type Situation, waterStands } from './situation.ts';
 import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
 
 /** Flatter than the figures of this page can say. */
@@ -53,6 +53,8 @@ export function todayStatements(situation: Situation): OwnerStatement[] {
   const { assessment, today } = situation;
   const take = takerOf(assessment);
   const why = take.quote('answer-water', 'Verdict on the roof as it is', 'existing.why');
+  if (assessment.planned.stripped && !waterStands(today))
+    return [standingOn(say`The old roof is off, down to the joists.`, why)];
   switch (today) {
     case 'stands': {
       const weight = take.figure(

@@ -12,7 +12,8 @@ const unitOf = ({ shown }: Because, unit: WoodRow['unit']): string => (shown ===
 export const isWoodDeck = ({ assessment }: Situation): boolean => assessment.scope?.deck.isWood ?? true;
 
 /** Heading over what may have to be replaced. */
-export const woodTitle = (situation: Situation): string => (isWoodDeck(situation) ? 'Bad wood' : 'The deck');
+export const woodTitle = (situation: Situation): string =>
+  isWoodDeck(situation) && situation.call !== 'off' ? 'Bad wood' : 'The deck';
 
 /** A deck that is not of wood has no sheets to count. */
 function otherDeck({ assessment }: Situation, soft: boolean): OwnerStatement {
@@ -30,12 +31,12 @@ export function woodStatements(situation: Situation): OwnerStatement[] {
   const wood = assessment.scope?.wood ?? null;
   const deck = assessment.scope?.deck;
   if (deck !== undefined && !deck.isWood) return [otherDeck(situation, deck.soft)];
+  if (wood === null && situation.call === 'off')
+    return [say`The deck is built anew. It is not worked out here: ask for its price by itself.`];
   if (wood === null)
     return [
       say`No bad wood was noted, so no amount is worked out.`,
-      ...(keepsOldRoof(situation.call) || situation.call === 'off'
-        ? []
-        : [say`${groundShown(situation)}, what lies below has the last word.`]),
+      ...(keepsOldRoof(situation.call) ? [] : [say`${groundShown(situation)}, what lies below has the last word.`]),
     ];
   const take = takerOf(assessment);
   const rows = wood.rows.map(({ what: name, unit, likely, oneInTen }, i) => {

@@ -101,8 +101,21 @@ function nights({ layout, at, plan }: Situation, take: Taker): OwnerStatement[] 
   ];
 }
 
+/** What the days leave out under the boards. */
+function onTop(situation: Situation): string {
+  if (situation.call === 'off') return 'the new deck';
+  return isWoodDeck(situation) ? 'bad wood' : 'mending of the deck';
+}
+
+/** The deck where a price may leave it out. */
+function deckExtra(situation: Situation): OwnerStatement {
+  if (situation.call === 'off') return say`The new deck itself: it is in no figure here.`;
+  return isWoodDeck(situation) ? say`Wood beyond the amount in the price.` : say`Mending of the deck, if it needs any.`;
+}
+
 /** Days of the new roof; a repair has no figure for them. */
-function daysStatement({ layout, at, plan, call }: Situation, take: Taker): OwnerStatement {
+function daysStatement(situation: Situation, take: Taker): OwnerStatement {
+  const { layout, at, plan, call } = situation;
   if (layout?.workDays === undefined || plan !== 'taper' || keepsOldRoof(call))
     return say`How many days it takes has not been worked out. Ask your roofer, and ask what rain does to that.`;
   const figure = (label: string, key: string) =>
@@ -113,7 +126,7 @@ function daysStatement({ layout, at, plan, call }: Situation, take: Taker): Owne
   const span = least.shown === most.shown ? say`about ${most} dry days` : say`about ${least} to ${most} dry days`;
   return alsoSaying(
     alsoSaying(say`The work takes `, span),
-    say` for ${people} people. That is for planning, and no promise: rain and bad wood come on top. Ask your roofer for days.`,
+    say` for ${people} people. That is for planning, and no promise: rain and ${onTop(situation)} come on top. Ask your roofer for days.`,
   );
 }
 
@@ -157,7 +170,7 @@ export function extraStatements(situation: Situation): OwnerStatement[] {
   const hidden = take.quote('answer-assumed', 'Old coverings', `assumed.${Math.max(0, layers)}.because`);
   const rows = plan === 'taper' && layout !== null && !keepsOldRoof(call);
   return [
-    isWoodDeck(situation) ? say`Wood beyond the amount in the price.` : say`Mending of the deck, if it needs any.`,
+    deckExtra(situation),
     ...(rows && raised.paths.length > 0
       ? [say`Making ${raised} ${raisedNoun(layout, raisedRows(situation))} higher, if it is not in the price.`]
       : []),
@@ -170,7 +183,7 @@ export function extraStatements(situation: Situation): OwnerStatement[] {
           ),
         ]
       : []),
-    ...(layers < 0
+    ...(layers < 0 || call === 'off'
       ? []
       : [standingOn(say`A second old roof under the first, if there is one. Nobody has counted.`, hidden)]),
     say`Permit, waste haul and repairs inside the house: ask whether they are in the price.`,
