@@ -52,6 +52,26 @@ describe('sheet on the deck', () => {
     expect(answer(duluth).moisture?.deckSheetHeld).toBeNull();
   });
 
+  it('held back where the winter is not known, and no other answer stands in for it', () => {
+    const below = (more: object) => ({
+      building: { heightFt: 10, below: 'living-ceiling' },
+      insulation: { below: more },
+    });
+    for (const [more, held] of [
+      [onTop, 'must stop vapor or air alone'],
+      [below({ kind: 'batts', r: 13, vented: 'no' }), 'must stop vapor or air alone'],
+      [below({ kind: 'open-cell', thicknessIn: 5.5, vented: 'no' }), 'one is needed'],
+      [{ ...onTop, deck: { kind: 'concrete', thicknessIn: 6 } }, 'one is needed'],
+    ] as const) {
+      const found = answer({}, more);
+      expect(found.moisture?.deckSheet).toBeNull();
+      expect(line(found)).toBeUndefined();
+      expect(found.moisture?.deckSheetHeld).toContain(`${held} hangs on the winter here`);
+      expect(found.moisture?.retarder.advice).toBe('not-known');
+      expect(found.moisture?.retarder.text).not.toMatch(/^(None|No) /);
+    }
+  });
+
   it('covers the deck and its turn-ups; the rolls are those of the rows, counted by hand', () => {
     const found = answer(duluth);
     const { widthIn, lengthFt, sideLapIn, endLapIn } = deckSheetStock.find(({ kind }) => kind === 'vapor-retarder')!;

@@ -49,8 +49,16 @@ export function airWords({ kind, kept }: DeckUnder): string {
 export const COAT =
   'Coat the foam on its room side as a vapor retarder of class II (1 perm or less), by its maker’s sheet.';
 
-const SHEET_HELD =
-  'No sheet for the deck is on the order yet: whether it must stop vapor or air alone hangs on what lies below.';
+/** Why no sheet is on the order yet; null = what is called for is known. */
+function heldBack(under: DeckUnder, below: MoistureReport['below']['kind'], winterKnown: boolean): string | null {
+  const held = 'No sheet for the deck is on the order yet: whether';
+  if (below === null && !under.kept?.covering)
+    return `${held} it must stop vapor or air alone hangs on what lies below.`;
+  if (winterKnown) return null;
+  const bare = isFoam(below) || under.kept?.covering || (under.kept === null && cast.includes(under.kind));
+  const asked = bare ? 'one is needed' : 'it must stop vapor or air alone';
+  return `${held} ${asked} hangs on the winter here: find out the town or its climate zone.`;
+}
 
 const coreWords = ({ boardsR }: KeptRoof): string =>
   boardsR > 0
@@ -83,25 +91,26 @@ function sheetOn(under: DeckUnder, { advice, source }: Advised, kind: RetarderKi
   }
   if (under.kept === null && cast.includes(under.kind)) return { sheet: null, todo: [airWords(under)] };
   const why =
-    advice === 'no'
-      ? 'Stops air and lets vapor through, so that the roof can dry to the room.'
-      : advice === 'consider'
-        ? 'Stops air; a vapor retarder, which is to be considered here, takes its place and does both.'
-        : 'Stops air; whether it must stop vapor too is not known before the place is.';
+    advice === 'consider'
+      ? 'Stops air; a vapor retarder, which is to be considered here, takes its place and does both.'
+      : 'Stops air and lets vapor through, so that the roof can dry to the room.';
   return {
     sheet: { kind: 'air-sheet', mostPerm: null, on, why, source: sourceNote(deckAirSeal) },
     todo: [airWords(under)],
   };
 }
 
-/** The sheet under the boards and the coating that the roof asks for; over what is not known below none yet. */
+/** The sheet under the boards and the coating that the roof asks for; none yet where what lies below or the winter is not known. */
 export function sheetAsked(
   under: DeckUnder,
   below: MoistureReport['below']['kind'],
   advised: Advised,
   cure: MoistureCure | null,
+  winterKnown: boolean,
 ): SheetAsked {
-  if (below === null && !under.kept?.covering) return { sheet: null, held: SHEET_HELD, todo: [SHEET_HELD] };
+  const held = heldBack(under, below, winterKnown);
+  const core = under.kept === null ? [] : [coreWords(under.kept)];
+  if (held !== null) return { sheet: null, held, todo: [held, ...core] };
   const lining = cure?.slows ?? cure;
   const kind = lining?.retarder ?? 'none';
   const { sheet, todo } =
@@ -111,6 +120,6 @@ export function sheetAsked(
   return {
     sheet,
     held: null,
-    todo: [...(lining?.coat ? [COAT] : []), ...todo, ...(under.kept === null ? [] : [coreWords(under.kept)])],
+    todo: [...(lining?.coat ? [COAT] : []), ...todo, ...core],
   };
 }

@@ -140,7 +140,9 @@ export function moistureReport(input: MoistureInput): MoistureAnswer {
     cure,
     deck,
   });
-  const asked = heated ? sheetAsked(deck, below.kind, retarder, cure) : { sheet: null, held: null, todo: [] };
+  const asked = heated
+    ? sheetAsked(deck, below.kind, retarder, cure, winter !== null)
+    : { sheet: null, held: null, todo: [] };
   const most = below.kind === null && place !== null ? mostBatts(place, builtOver, { asWater: true }) : null;
   const mostBelowR = most === null || most.noLimit ? null : most.r;
   const judged = moistureVerdict({

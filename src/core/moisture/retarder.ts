@@ -53,8 +53,15 @@ function byBalance({ balance, sealed, cure, deck }: RetarderInput): { helps: boo
 }
 
 /** Foam that touches the deck is, or carries, the retarder itself. */
-function overFoam({ built, cure }: RetarderInput): Advice {
+function overFoam({ built, januaryF, cure }: RetarderInput): Advice {
   const source = sourceNote(foamRetarder);
+  const perm = plainNumber(foamPerm(built.layers), 2);
+  if (januaryF === null)
+    return {
+      advice: 'not-known',
+      text: `Whether a vapor retarder goes on ${groundOf(built.kept)} over the foam, which lets ${perm} perm through, is not known: the place is not, so the winter is not either.`,
+      source,
+    };
   const lining = cure?.slows ?? cure;
   if (lining != null && lining.retarder !== 'none')
     return {
@@ -62,7 +69,6 @@ function overFoam({ built, cure }: RetarderInput): Advice {
       text: `Put ${retarderName[lining.retarder]} on ${groundOf(built.kept)}: the foam alone lets too much through.${cure?.moreIn === 0 ? '' : ' It is not enough alone.'}`,
       source,
     };
-  const perm = plainNumber(foamPerm(built.layers), 2);
   if (lining?.coat)
     return {
       advice: 'no',
@@ -86,14 +92,7 @@ export function retarderAdvice(input: RetarderInput): Advice {
   const ground = groundOf(deck.kept);
   const air = `${airWords(deck)} Air through gaps carries more water than all that passes through the layers.`;
   if (isFoam(built.below.kind)) return overFoam(input);
-  const year = byBalance(input);
-  if (deck.kept?.covering && !year?.helps)
-    return {
-      advice: 'no',
-      text: `No further sheet: the old covering stays under the boards and is a vapor retarder itself. ${year === null ? '' : `${year.text} `}${air}`,
-      source: sourceNote(unventedRule),
-    };
-  if (built.below.kind === null)
+  if (built.below.kind === null && !deck.kept?.covering)
     return {
       advice: 'not-known',
       text: `Whether a vapor retarder or an airtight sheet alone goes on ${ground} is held back: it hangs on what lies below, which is not known.`,
@@ -102,8 +101,15 @@ export function retarderAdvice(input: RetarderInput): Advice {
   if (januaryF === null)
     return {
       advice: 'not-known',
-      text: `The place is not known, so the winter is not either. ${air}`,
+      text: `Whether a vapor retarder goes on ${ground} is held back: the place is not known, so the winter is not either. ${air}`,
       source: trigger,
+    };
+  const year = byBalance(input);
+  if (deck.kept?.covering && !year?.helps)
+    return {
+      advice: 'no',
+      text: `No further sheet: the old covering stays under the boards and is a vapor retarder itself. ${year === null ? '' : `${year.text} `}${air}`,
+      source: sourceNote(unventedRule),
     };
   const practice = sourceNote(retarderPractice);
   if (year?.helps)
