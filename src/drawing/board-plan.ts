@@ -61,11 +61,18 @@ const within = (box: Box, p: readonly [number, number]): boolean =>
 const FITTING_FT = 0.95;
 const MOST_ACROSS = 72;
 
+const lettersAcross = (ring: Ring): number => {
+  const { minX, maxX } = boxOf(ring);
+  return (maxX - minX) / FITTING_FT;
+};
+
+/** Whether one sheet is too small to name every board on it. */
+export const isCrowded = ({ plan }: Assessment, { pieces }: Layout): boolean =>
+  pieces.length > MANY_BOARDS || lettersAcross(plan.outline) > MOST_ACROSS;
+
 function frameOf(assessment: Assessment, part: Part): Sheet {
-  if (part === null) return sheetFor(assessment.plan.outline, LETTERS_ACROSS);
-  const box = boxOf(part.outline);
-  const across = (box.maxX - box.minX) / FITTING_FT;
-  return sheetFor(part.outline, Math.min(MOST_ACROSS, Math.max(LETTERS_ACROSS, across)));
+  const ring = part === null ? assessment.plan.outline : part.outline;
+  return sheetFor(ring, Math.min(MOST_ACROSS, Math.max(LETTERS_ACROSS, lettersAcross(ring))));
 }
 
 /** The part of a line that lies on the sheet's plan. */
@@ -112,7 +119,7 @@ export function boardPlan(assessment: Assessment, full: Layout, part: Part = nul
   const { letterFt } = sheet;
   const room = new FreeRoom(sheet);
   const pieces = piecesOn(layout, part);
-  const crowded = pieces.length > MANY_BOARDS;
+  const crowded = part === null ? isCrowded(assessment, layout) : pieces.length > MANY_BOARDS;
   const shade = shadeOf(layout.pieces);
   const shown = (p: readonly [number, number]): boolean => part === null || within(sheet.box, p);
   const curbs = plan.curbs.filter(({ outline }) => part === null || boxesOverlap(boxOf(outline), sheet.box));
@@ -134,8 +141,8 @@ export function boardPlan(assessment: Assessment, full: Layout, part: Part = nul
   for (const { at } of here.layout.checkPoints) room.take(squareAt(at, 0.14 * letterFt));
   const marks = {
     nailers: nailerWords(here.layout, letterFt, room),
-    outlets: outletMarks(here.outlets, letterFt, room),
     curbs: curbMarks(here.plan, letterFt, room),
+    outlets: outletMarks(here.outlets, letterFt, room),
     pipes: pipeMarks(here.plan, letterFt, room, false),
     checks: checkMarks(here.layout, letterFt, room),
     // What lies under a cricket is named where it shows.

@@ -1,5 +1,5 @@
 import type { Assessment, DrainageArea, Layout } from '../core/report/types.ts';
-import { boardPlan, MANY_BOARDS } from './board-plan.ts';
+import { boardPlan, isCrowded } from './board-plan.ts';
 import { type BoardKeyRow, boardKey } from './board-shade.ts';
 import type { DrawList } from './draw-list.ts';
 
@@ -12,7 +12,7 @@ export interface BoardSheets {
 
 /** All sheets the crew lays boards by. */
 export function boardSheets(assessment: Assessment, layout: Layout): BoardSheets {
-  const many = layout.pieces.length > MANY_BOARDS;
+  const many = isCrowded(assessment, layout);
   const layered = layout.pieces.some(({ layer }) => layer > 0);
   const sheetsOf = (id: string, area: DrainageArea | null): BoardSheets['parts'] => [
     ...(layered ? [{ id: `${id}-ground`, list: boardPlan(assessment, layout, area, 'ground') }] : []),

@@ -95,8 +95,8 @@ export function newRoofFrame(assessment: Assessment, layout: Layout, cuts: reado
   const { letterFt } = sheet;
   const ends = cutMarks(cuts, letterFt, room);
   const corners = cornerHeights(assessment, layout, letterFt, room);
-  const outlets = outletMarks(layout.outlets, letterFt, room);
   const curbs = curbMarks(plan, letterFt, room);
+  const outlets = outletMarks(layout.outlets, letterFt, room);
   const pipes = pipeMarks(plan, letterFt, room, false);
   return {
     ...frame,

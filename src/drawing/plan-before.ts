@@ -65,8 +65,8 @@ export function planBefore(today: RoofToday, cuts: readonly Cut[] = []): DrawLis
   const { sheet, room, edges, strings } = planFrame(today);
   const { letterFt } = sheet;
   const ends = cutMarks(cuts, letterFt, room);
-  const outlets = outletMarks(existing.outlets, letterFt, room);
   const curbs = curbMarks(plan, letterFt, room);
+  const outlets = outletMarks(existing.outlets, letterFt, room);
   const depths = pondDepths(existing.ponds, letterFt, room);
   // Where readings show the pond, the drawing of it says more than a spot.
   const seen = existing.ponds.length > 0 ? [] : seenMarks(plan, letterFt, room);

@@ -109,8 +109,8 @@ export function waterMap(assessment: Assessment, layout: Layout | null): DrawLis
   const { letterFt } = sheet;
   const areas = (layout ?? existing).areas;
   const looks = looksOf(areas);
-  const outlets = outletMarks((layout ?? existing).outlets, letterFt, room);
   const curbs = curbMarks(plan, letterFt, room);
+  const outlets = outletMarks((layout ?? existing).outlets, letterFt, room);
   const inflows = inflowMarks(assessment, layout, letterFt, room);
   const sheds = plan.edges.flatMap((edge) => placed(edge.id, shedMarks(edge, letterFt, room)));
   const names = areaNames(assessment, layout, areas, letterFt, room);
