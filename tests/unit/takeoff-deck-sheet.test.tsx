@@ -103,6 +103,29 @@ describe('sheet on the deck', () => {
     expect(line(steel, 'deck-sheet-primer')).toBeUndefined();
   });
 
+  it('over what stays of the old roof the order and the crew sheet name that and not the deck', () => {
+    const stays = (removedIn: number, on: string, more: object) => {
+      const found = answer(duluth, {
+        ...onTop,
+        existing: { surface: 'level', readOn: 'covering', buildUpIn: 3.5 },
+        insulation: { keepExisting: true },
+        removedIn,
+        ...more,
+      });
+      expect(found.moisture?.deckSheet?.on).toBe(on);
+      expect(line(found)?.item).toContain(`retarder on ${on},`);
+      expect(line(found)?.basis).toContain(`sticks to ${on}`);
+      expect(line(found)?.basis).not.toContain('ribs');
+      expect(line(found, 'deck-sheet-primer')?.item).toContain(`on ${on} under`);
+      const step = steps(found).find(({ title }) => title.includes(`over ${on}, before`))!;
+      expect(step.lines.join(' ')).toContain('what is wet comes out');
+      expect(step.lines.join(' ')).not.toMatch(/[Dd]eck dry|wet deck/);
+    };
+    stays(0.5, 'what stays of the old roof', {});
+    const pool = { building: { heightFt: 10, below: 'living-exposed-deck', winterHumidityPct: 60 } };
+    stays(0, 'the old covering', { ...pool, deck: { kind: 'steel', thicknessIn: 1.5 } });
+  });
+
   it('is listed before the boards', () => {
     const ids = answer(duluth).materials.map(({ group }) => group);
     expect(ids.indexOf('Deck sheet')).toBeGreaterThanOrEqual(0);

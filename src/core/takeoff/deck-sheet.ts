@@ -3,6 +3,7 @@ import { deckSheetDetail, deckSheetStock } from '../../../reference/takeoff/deck
 import { fieldPastEdge } from '../../../reference/takeoff/edges.ts';
 import { area, feetInches, plainNumber } from '../../units/print.ts';
 import { perimeterFt } from '../geometry/vector.ts';
+import { DECK } from '../moisture/deck-sheet.ts';
 import type { DeckSheet, MaterialLine } from '../report/types.ts';
 import { coveredRegion } from './covered.ts';
 import { uphillOf } from './covering.ts';
@@ -30,22 +31,23 @@ function collars({ site, layout }: Job): Pick<Strip, 'lengthFt' | 'widthIn'>[] {
   ];
 }
 
-function nameOf({ kind, mostPerm }: DeckSheet): string {
-  if (kind === 'air-sheet') return 'Airtight sheet on the deck, self-adhered, lets vapor through';
+function nameOf({ kind, mostPerm, on }: DeckSheet): string {
+  if (kind === 'air-sheet') return `Airtight sheet on ${on}, self-adhered, lets vapor through`;
   const foil = mostPerm !== null && mostPerm < 0.05 ? ', foil-faced' : '';
-  return `Vapor retarder on the deck, self-adhered${foil}, ${mostPerm} perm or less`;
+  return `Vapor retarder on ${on}, self-adhered${foil}, ${mostPerm} perm or less`;
 }
 
-/** What the sheet needs on this deck besides its rolls. */
-function onDeck({ site }: Job): string {
+/** What the sheet needs besides its rolls on what it is laid on. */
+function groundNote({ site }: Job, { on }: DeckSheet): string {
   const { deckKind } = site.given;
+  if (on !== DECK) return `; the maker says whether it sticks to ${on}, and with what primer`;
   if (deckKind === 'steel') return '; over the ribs a sheet made to span them, or a thin board under it';
   if (deckKind === 'gypsum' || deckKind === 'cement-fiber') return '; the maker says whether it sticks to this deck';
   return '';
 }
 
 /**
- * The retarder or airtight sheet over the whole deck, laid out like every other roll, and its primer. Empty where none is
+ * The retarder or airtight sheet under all boards, laid out like every other roll, and its primer. Empty where none is
  * called for. Correctness: tests/unit/takeoff-deck-sheet.test.ts
  */
 export function deckSheetLines(job: Job, sheet: DeckSheet | null): MaterialLine[] {
@@ -87,16 +89,16 @@ export function deckSheetLines(job: Job, sheet: DeckSheet | null): MaterialLine[
       basis:
         `${counted(plan.rows, 'row')}, side laps ${row.sideLapIn} in, end laps ${row.endLapIn} in, ${feetInches(plan.seamFt)} of side lap; ` +
         `covers ${area(plan.netSqFt)} with ${deckSheetDetail.ontoWallIn} in onto walls above the boards, ${area(round)} round curbs and pipes; ` +
-        `rolls hold ${area(plan.grossSqFt)}, ${plainNumber(plan.grossSqFt / netSqFt, 2)} of the net (one roll ${plainNumber(netRollSqFt(size), 1)} sq ft without its laps)${onDeck(job)}. ${sheet.why}`,
+        `rolls hold ${area(plan.grossSqFt)}, ${plainNumber(plan.grossSqFt / netSqFt, 2)} of the net (one roll ${plainNumber(netRollSqFt(size), 1)} sq ft without its laps)${groundNote(job, sheet)}. ${sheet.why}`,
       row,
     }),
   ];
-  if (job.site.given.deckKind !== 'steel')
+  if (sheet.on !== DECK || job.site.given.deckKind !== 'steel')
     lines.push(
       lineOf({
         id: 'deck-sheet-primer',
         group,
-        item: 'Primer on the deck under the self-adhered sheet',
+        item: `Primer on ${sheet.on} under the self-adhered sheet`,
         quantity: gallons,
         unit: 'gal',
         order: whole(gallons / asphaltPrimer.pailGal),
