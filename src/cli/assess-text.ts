@@ -1,3 +1,4 @@
+import { flatInstead } from '../core/report/flat-words.ts';
 import { heatDaySentence, heatSentence, splitSentence, winterSentence } from '../core/report/page-heat.ts';
 import { membraneRows, outRows, pointsWords } from '../core/report/page-membranes.ts';
 import { searchLines } from '../core/report/page-search.ts';
@@ -45,7 +46,10 @@ const budgets = (rows: readonly Budget[]): string[] =>
         { head: 'where', text: ({ where }) => where },
       ]);
 
-function layouts({ layouts: rows, chosenLayout, search }: Assessment): string[] {
+function layouts(assessment: Assessment): string[] {
+  const flat = flatInstead(assessment);
+  if (flat !== null) return wrapped(flat, 2);
+  const { layouts: rows, chosenLayout, search } = assessment;
   const offered = rows.filter(({ rejected }) => rejected === null);
   const table1 =
     offered.length === 0

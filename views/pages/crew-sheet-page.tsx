@@ -17,6 +17,7 @@ import { Cautions } from '../parts/cautions.tsx';
 import { Findings } from '../parts/findings.tsx';
 import { HeightsPlan } from '../parts/heights-plan.tsx';
 import { Inspection } from '../parts/inspection.tsx';
+import { NothingLaid } from '../parts/nothing-laid.tsx';
 import { Planned } from '../parts/planned.tsx';
 import { Sections } from '../parts/sections.tsx';
 import { Sheet } from '../parts/sheet.tsx';
@@ -123,9 +124,7 @@ export function CrewSheetPage({ assessment, setting, asBuilt = null }: CrewSheet
         </>
       )}
       {layout === null || layout.rejected !== null ? (
-        <p>
-          <b class="stop">Stop</b> No layout fits, so there is nothing to lay yet. {assessment.relax}
-        </p>
+        <NothingLaid assessment={assessment} to="lay" />
       ) : (
         <>
           <h2>Order of work{repair === null ? '' : ': a new roof'}</h2>

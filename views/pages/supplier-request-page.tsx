@@ -3,6 +3,7 @@ import { boardRows, fillRows, supplierGroups } from '../../src/core/report/page-
 import type { Assessment, Layout } from '../../src/core/report/types.ts';
 import type { PageSetting } from '../page-setting.ts';
 import { BoardPlans } from '../parts/board-plans.tsx';
+import { NothingLaid } from '../parts/nothing-laid.tsx';
 import { Planned } from '../parts/planned.tsx';
 import { Sheet } from '../parts/sheet.tsx';
 import { type Column, Table } from '../parts/table.tsx';
@@ -62,9 +63,7 @@ export function SupplierRequestPage({ assessment, setting }: SupplierRequestPage
       <h1 class="quiet">Supplier request: {assessment.label}</h1>
       <Planned assessment={assessment} />
       {layout === null || layout.rejected !== null ? (
-        <p>
-          <b class="stop">Stop</b> No layout fits, so there is nothing to ask for yet. {assessment.relax}
-        </p>
+        <NothingLaid assessment={assessment} to="ask for" />
       ) : (
         <>
           <p class="headline">Please quote the items below. Say what you would supply instead, and by when.</p>

@@ -1,3 +1,4 @@
+import { flatInstead } from '../../src/core/report/flat-words.ts';
 import { layoutRows } from '../../src/core/report/page-layouts.ts';
 import { searchLines } from '../../src/core/report/page-search.ts';
 import type { Assessment, Layout } from '../../src/core/report/types.ts';
@@ -12,6 +13,8 @@ export interface LayoutsProps {
 
 /** All layouts that were tried, as a plain trade-off; the rejected ones with what they break and what to relax. */
 export function Layouts({ assessment, shown, links }: LayoutsProps) {
+  const flat = flatInstead(assessment);
+  if (flat !== null) return <p>{flat}</p>;
   return (
     <>
       <Table

@@ -1,3 +1,4 @@
+import { flatInstead } from '../../src/core/report/flat-words.ts';
 import { materialGroups } from '../../src/core/report/page-materials.ts';
 import type { SourceBook } from '../../src/core/report/page-sources.ts';
 import type { Assessment } from '../../src/core/report/types.ts';
@@ -8,7 +9,7 @@ import { Table } from './table.tsx';
 export function Materials({ assessment, book }: { assessment: Assessment; book: SourceBook }) {
   const { materials, moisture } = assessment;
   const held = moisture?.deckSheetHeld ?? null;
-  if (materials.length === 0) return <p>No list before a layout fits.</p>;
+  if (materials.length === 0) return <p>{flatInstead(assessment) ?? 'No list before a layout fits.'}</p>;
   return (
     <>
       {held === null ? null : <p>{held}</p>}

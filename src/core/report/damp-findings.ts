@@ -1,4 +1,5 @@
-import { area, inches } from '../../units/print.ts';
+import { inches } from '../../units/print.ts';
+import { flatWords } from './flat-words.ts';
 import { finding } from './part-finding.ts';
 import type {
   EnergyRulesReport,
@@ -145,14 +146,12 @@ export const ventFindings = ({ verdict, answer, todo, warnings, source }: VentRe
 ];
 
 /** Flat boards in place of a taper: laid, or why not. */
-export const flatBoardFindings = ({ used, text, source, areaSqFt, boardsPerLayer }: FlatBoardsReport): Finding[] => [
+export const flatBoardFindings = (flat: FlatBoardsReport): Finding[] => [
   finding({
-    id: used ? 'flat-boards' : 'flat-boards-do-not-drain',
-    level: used ? 'note' : 'fix',
+    id: flat.used ? 'flat-boards' : 'flat-boards-do-not-drain',
+    level: flat.used ? 'note' : 'fix',
     where: 'the insulation',
-    message: used
-      ? `${text} ${area(areaSqFt)}, ${boardsPerLayer} boards of 4 x 8 ft in each layer before waste; the material list is made for tapered roofs only.`
-      : text,
-    source,
+    message: flat.used ? flatWords(flat) : flat.text,
+    source: flat.source,
   }),
 ];
