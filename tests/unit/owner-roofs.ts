@@ -95,6 +95,39 @@ const variations: readonly (readonly [name: string, parts: Parts])[] = [
   ...['Phoenix, AZ', 'Minneapolis, MN'].map((city) => [`in ${city}`, { place: { city } }] as const),
   ['blister', found(finding('blister'))],
   ['worn, dry, old', found(finding('granule-loss'), finding('dry-insulation', { foundBy: 'core' }))],
+  [
+    'worn, dry, a hole, a coat asked for',
+    {
+      existing: {
+        planes: [{ slopeInPerFt: 0.5, fallsToward: { side: 0 } }],
+        readOn: 'covering',
+        seenDryAfter48h: true,
+      },
+      findings: [finding('granule-loss', { areaSqFt: 160 }), finding('open-lap'), finding('dry-insulation')],
+      preferences: { membrane: 'silicone' },
+    },
+  ],
+  [
+    'over two old roofs, the covering to stay',
+    {
+      ...pond(0.5, 60),
+      covering: { kind: 'bur-smooth', layers: 2 },
+      removedIn: 0,
+      preferences: { keepCovering: true },
+    },
+  ],
+  ...['plywood', 'steel'].map(
+    (kind) =>
+      [
+        `stripped: ${kind}`,
+        {
+          existing: { planes: [{ slopeInPerFt: 0.02, fallsToward: { side: 0 } }], readOn: 'deck' },
+          findings: [finding('deck-stripped')],
+          deck: { kind },
+          covering: {},
+        },
+      ] as const,
+  ),
   ['rot and a leak', found(finding('soft-deck', { severity: 'severe', areaSqFt: 40 }), finding('leak-below'))],
   [
     'mostly wet',

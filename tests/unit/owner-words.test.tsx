@@ -125,18 +125,22 @@ describe('every claim stands on a computed value', () => {
 });
 
 describe('stops stand first', () => {
-  it('on both papers of every roof whose answer stops on water or load, and on no other', async () => {
-    const safety = /^(engineer-|no-way-out|no-outlet-known|no-second-way-out|area-no-second|door-|sleeve-|phasing)/;
+  it('on both papers of every roof whose answer stops on water, load or the old roof, and on no other', async () => {
+    const safety =
+      /^(engineer-|no-way-out|no-outlet-known|no-second-way-out|area-no-second|door-|sleeve-|phasing|re-cover-)/;
     const met = new Set<string>();
     for (const { name, assessment, page } of all) {
       const stops = assessment.findings.filter(({ id, level }) => level === 'stop' && safety.test(id));
       for (const { id } of stops) met.add(id);
       expect([name, page.stops.length > 0]).toEqual([name, stops.length > 0]);
+      expect([name, stops.length > 0 && kitchenTable(assessment).toSign]).toEqual([name, false]);
       const engineer = stops.some(({ id }) => id.startsWith('engineer-'));
       const words = page.stops.map(({ text }) => text).join(' ');
       expect([name, /Nobody goes on it.*structural engineer/.test(words)]).toEqual([name, engineer]);
     }
-    expect([...met]).toEqual(expect.arrayContaining(['engineer-first', 'no-second-way-out', 'door-is-overflow']));
+    expect([...met]).toEqual(
+      expect.arrayContaining(['engineer-first', 'no-second-way-out', 'door-is-overflow', 're-cover-barred']),
+    );
     const stopped = all.find(({ page }) => page.stops.length > 0)!;
     for (const page of [
       await html(<OwnerPage assessment={stopped.assessment} setting={setting} />),
@@ -232,7 +236,8 @@ describe('words follow the verdict', () => {
     }
   });
 
-  it('rules out what is barred and nothing else', () => {
+  it('rules out what is barred and nothing else, and nothing where no old roof is left', () => {
+    const isOff = ({ scope }: Assessment) => scope?.comesTo === 'off';
     const out = {
       repair: 'Patching alone is ruled out',
       coat: 'A coating is ruled out',
@@ -245,7 +250,7 @@ describe('words follow the verdict', () => {
         .flatMap(({ statements }) => statements.map(({ text }) => text))
         .join('\n');
       for (const { id, standing } of assessment.scope?.ways ?? [])
-        expect([name, id, words.includes(out[id])]).toEqual([name, id, standing === 'barred']);
+        expect([name, id, words.includes(out[id])]).toEqual([name, id, standing === 'barred' && !isOff(assessment)]);
     }
   });
 

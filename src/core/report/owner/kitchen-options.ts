@@ -128,15 +128,14 @@ export function optionsOf(situation: Situation, take: Taker): { choice: KitchenC
     };
   }
   if (plan === 'wishes-clash') {
-    const options = (assessment.moisture?.relax ?? [])
-      .slice(0, 2)
-      .map((_, i) =>
-        kept(
-          i === 0 ? 'Give up first' : 'Or give up',
-          say`${take.quote('answer-damp', 'What to give up', `moisture.relax.${i}.text`)}`,
-          say`The rest of what was asked for is kept.`,
-        ),
-      );
+    const relax = (assessment.moisture?.relax ?? []).slice(0, 2);
+    const options = relax.map((_, i) =>
+      kept(
+        relax.length === 1 ? 'Give up this' : i === 0 ? 'Give up first' : 'Or give up',
+        say`${take.quote('answer-damp', 'What to give up', `moisture.relax.${i}.text`)}`,
+        say`The rest of what was asked for is kept.`,
+      ),
+    );
     return { choice: 'wishes', options };
   }
   if (keepsOldRoof(call) && layout !== null) {

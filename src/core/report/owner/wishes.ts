@@ -62,11 +62,13 @@ function coatWish({ assessment: { scope }, call }: Situation, take: Taker): Owne
   const { standing } = ways[i];
   if (standing === 'not-known') return say`Whether the old roof can be coated is not known yet. ${why}`;
   if (standing === 'barred') return say`The old roof cannot be coated. ${why}`;
-  const words =
+  const first = scope?.mends ? ', once what is broken is mended' : '';
+  return standingOn(
     call === 'coat'
-      ? 'A coat is what this roof asks for.'
-      : 'The old roof can be coated. Nothing that was found asks for it.';
-  return standingOn(say`${scope?.mends ? 'First mend what is broken. ' : ''}${words}`, why);
+      ? say`A coat is what this roof asks for${first}.`
+      : say`The old roof can be coated${first}. Nothing that was found asks for it.`,
+    why,
+  );
 }
 
 /** A covering that was asked for and is not the one that comes out first. */
