@@ -1,4 +1,4 @@
-import { cross, direction, distanceFt, dot, toSegment } from '../core/geometry/vector.ts';
+import { between, cross, direction, distanceFt, dot, isInside, toSegment } from '../core/geometry/vector.ts';
 import type { BoardPiece, EdgeReport, Layout, OutletReport, Point } from '../core/report/types.ts';
 import { sidesOf } from './inner-lines.ts';
 
@@ -86,7 +86,7 @@ function offOf(a: Point, along: Point, { at, to }: Pick<OutletReport, 'at' | 'to
   return Math.abs(cross(along, [at[0] - a[0], at[1] - a[1]]));
 }
 
-/** Where the tape starts: at the nearest way out, else at the nearest edge that runs along the line. */
+/** Where the tape starts: at the way out that the boards there fall to, else at the nearest edge along the line. */
 function tapeFrom(a: Point, b: Point, layout: Layout, edges: readonly EdgeReport[]): Tape {
   const along = direction(a, b);
   const nearest = (starts: readonly (Pick<OutletReport, 'at' | 'to'> & { label: string })[]): Tape | null => {
@@ -96,8 +96,12 @@ function tapeFrom(a: Point, b: Point, layout: Layout, edges: readonly EdgeReport
     });
     return offs.sort((p, q) => p.offFt - q.offFt)[0] ?? null;
   };
+  const middle = between(a, b, 0.5);
+  const area = layout.areas.find(({ outline, holes }) => isInside(middle, [outline, ...holes]));
+  const primary = layout.outlets.filter(({ role }) => role === 'primary');
   return (
-    nearest(layout.outlets.filter(({ role }) => role === 'primary')) ??
+    nearest(primary.filter(({ id }) => id === area?.outlet)) ??
+    nearest(primary) ??
     nearest(edges.map(({ label, from, to }) => ({ label, at: from, to }))) ?? { start: null, offFt: null }
   );
 }

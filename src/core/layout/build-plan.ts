@@ -2,7 +2,8 @@ import { slopeInPerFt } from '../geometry/plane.ts';
 import type { Site } from '../site/site.ts';
 import { type Built, build, builtBoardFt, filled } from './build.ts';
 import { catalogueOf } from './catalogue.ts';
-import { faceRule, waterRejection } from './check.ts';
+import { waterRejection } from './check.ts';
+import { faceRule } from './face-rule.ts';
 import { asRead, type BoardGround, deadLevel, groundsOf } from './ground.ts';
 import type { LayoutPlan } from './plan.ts';
 

@@ -9,12 +9,11 @@ import { LEAST_SLOW_VALLEY_IN_PER_FT } from '../site/assumptions.ts';
 import type { Site } from '../site/site.ts';
 import type { Patch } from '../surface/patch.ts';
 import type { Built } from './build.ts';
+import { faceRule } from './face-rule.ts';
 import type { Limit } from './limits.ts';
 import { roundedUpIn } from './round-up.ts';
 import { momentsOf } from './thermal.ts';
 
-/** Two percent, which the rules print beside 1/4 in per ft. */
-const PRINTED_IN_PER_FT = 0.24;
 const SAME_SLOPE = 1e-9;
 const SAME_HEIGHT_IN = 1e-6;
 
@@ -96,12 +95,6 @@ export function usesOf(site: Site, limits: readonly Limit[], buildUp: BuildUp): 
 export function gradeOf(leastValley: number | null, valleyRule: number): Layout['valleyGrade'] {
   if (leastValley === null || leastValley >= valleyRule - SAME_SLOPE) return 'good';
   return leastValley >= LEAST_SLOW_VALLEY_IN_PER_FT - SAME_SLOPE ? 'slow' : 'too-flat';
-}
-
-/** Least face slope that passes: the rule, or the two percent printed beside 1/4 unless the job is strict. */
-export function faceRule(site: Site): number {
-  const { faceInPerFt, strict } = site.given;
-  return !strict && Math.abs(faceInPerFt - 0.25) < SAME_SLOPE ? PRINTED_IN_PER_FT : faceInPerFt;
 }
 
 /** The water rules alone: drained in both senses, planes and valleys steep enough. Null when they hold. */

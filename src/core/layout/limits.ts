@@ -11,6 +11,7 @@ import type { RuleSet } from '../rule-set.ts';
 import { onSide, type SiteEdge, sideLengthFt, valueAlong } from '../site/edges.ts';
 import { outletPoint, type Site } from '../site/site.ts';
 import { catalogueOf, lowEdgeIn } from './catalogue.ts';
+import { fieldSlope } from './face-rule.ts';
 import { type RunToLimit, runToLimit } from './run-to-limit.ts';
 import { labelLaw } from './thermal.ts';
 
@@ -47,12 +48,12 @@ const liftIn = (site: Site): number => (site.roof.existing.readOn === 'deck' ? 0
 const topIn = (site: Site, at: Point, heightIn: number): number => site.measured.at(at) + heightIn;
 
 /** Thickness with which the taper starts: the flat layer that is asked for, and the low edge of the boards. */
-const startIn = ({ roof, given }: Site): number =>
-  (roof.insulation.baseIn ?? 0) + lowEdgeIn(catalogueOf(roof), given.faceInPerFt);
+const startIn = (site: Site): number =>
+  (site.roof.insulation.baseIn ?? 0) + lowEdgeIn(catalogueOf(site.roof), fieldSlope(site));
 
 /** How far the thinnest taper may run toward a place; not asked of what stands free on the roof. */
 const runOf = (site: Site, kind: Budget['kind'], boardsIn: number): RunToLimit | null =>
-  kind === 'pipe' || kind === 'overflow' ? null : runToLimit(boardsIn, startIn(site), site.given.faceInPerFt);
+  kind === 'pipe' || kind === 'overflow' ? null : runToLimit(boardsIn, startIn(site), fieldSlope(site));
 
 function finished(site: Site, draft: Draft): Limit {
   const lift = liftIn(site);

@@ -40,6 +40,8 @@ const RAISED_IN = 1e-7;
 const SAME_SLOPE = 1e-9;
 /** Triangles thinner than this carry no area and no slope of their own. */
 const THIN = 1e-7;
+/** Steeper than this a fill is a step, as where two corners nearly coincide. */
+const STEP_IN_PER_FT = 3;
 /** Creases shorter than this are joints of the drawing. */
 const SHORT_FT = 0.01;
 
@@ -117,7 +119,7 @@ function steepened(surface: SurfaceMesh, ways: Ways, { wayInPerFt, faceInPerFt }
  * Fill by the least-path rule: a surface raised only where needed, so that every way to an outlet falls at least a slope,
  * every valley and wall line too, and every plane at least another.
  * @param ways outlets (never the spills over walls) and the open edges
- * @returns null where some part reaches no outlet, or where nothing needs to be raised
+ * @returns null where some part reaches no outlet, nothing needs to be raised, or what is raised would end in a step
  * Source: as `leastPathHeights`; ways run along the edges of the surface, so the fill is never too little.
  */
 export function leastPathFill(mesh: SurfaceMesh, ways: Ways, rule: FillRule): SurfaceFill | null {
@@ -130,6 +132,8 @@ export function leastPathFill(mesh: SurfaceMesh, ways: Ways, rule: FillRule): Su
     z = leastPathHeights(net, filled.surface.z, starts, rule.wayInPerFt);
     filled = withHeights(mesh, z);
   }
+  // A step beside a corner that is nearly another is no fill that could be laid.
+  if (filled.raised.some((by) => by !== null && slopeInPerFt(by) > STEP_IN_PER_FT)) return null;
   return summed(mesh, filled);
 }
 
