@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ventRatios } from '../../reference/attic-vents.ts';
+import { ventFigures } from '../../src/core/report/page-damp.ts';
 import type { Adjoining, AtticVent } from '../../src/core/roof.ts';
 import type { FlatPart } from '../../src/core/vents/advice.ts';
 import { ventReport } from '../../src/core/vents/attic.ts';
@@ -267,6 +268,26 @@ describe('vents of the attic beside the section', () => {
     const open = report({ vents: [{ ...vent('ridge', 0), count: null }, vent('soffit-strip', 32)] });
     expect([open.verdict, open.countedSqIn, open.vents[0].count]).toEqual(['not-known', 288, null]);
     expect(open.todo).toEqual(['Count or measure the ridge vent.']);
+    expect(open.answer).toContain('288 sq in of net free vent area (the ridge vent not counted)');
+    const shown = ventFigures(open).map(({ value }) => value);
+    expect(shown).toContain('high: not counted (ridge vent), 288 at the eaves');
+    expect(shown).toContain('288 sq in, and what nobody counted: ridge vent');
+    expect(shown.join(' ')).not.toMatch(/\b0 (high|sq in)/);
+    // Its share may hold: it is no condition that is not met.
+    expect(open.conditions[0]).toMatchObject({
+      state: 'not-known',
+      text: expect.stringContaining('high: not counted'),
+    });
+    const part = report({
+      vents: [vent('ridge', 4, 18), { ...vent('box', 0), high: true, count: null }, vent('gable', 0)],
+    });
+    expect(ventFigures(part).at(-1)?.value).not.toContain('not counted');
+    const none = report({ vents: [{ ...vent('ridge', 0), count: null }] });
+    expect(ventFigures(none).map(({ value }) => value)).toContain('not counted: ridge vent');
+    // Eaves that nobody counted are not too few.
+    const eaves = report({ vents: [vent('ridge', 4, 18), { ...vent('soffit-strip', 0), count: null }] });
+    expect(eaves.warnings).toEqual([]);
+    expect(ventFigures(eaves).at(-1)?.value).toBe('72 high, at the eaves: not counted (soffit strip)');
     // One that is to be closed need not be counted.
     const closed = report({ vents: [...balanced, { ...vent('gable', 0), count: null }] });
     expect([closed.verdict, closed.todo]).toEqual(['enough-by-exception', ['Close the gable louver.']]);

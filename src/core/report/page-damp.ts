@@ -1,4 +1,5 @@
 import { atLeast, atMost, plainNumber, rValue } from '../../units/print.ts';
+import { placeWords } from '../vents/pieces.ts';
 import type {
   CoolRoofOption,
   EnergyRuleRow,
@@ -154,10 +155,15 @@ export const ventStateWords: Readonly<Record<VentReport['conditions'][number]['s
 
 const squareInches = (value: number | null): string => (value === null ? 'not known' : `${atLeast(value)} sq in`);
 
-const uncounted = ({ vents }: VentReport): string => {
-  const names = vents.filter(({ count }) => count === null).map(({ name }) => name.split(',')[0]);
-  return names.length === 0 ? '' : `, and what nobody counted: ${names.join('; ')}`;
-};
+const uncounted = ({ vents }: VentReport): string[] =>
+  vents.filter(({ count }) => count === null).map(({ name }) => name.split(',')[0]);
+
+/** What nobody counted is no zero. */
+function countedWords(areaSqIn: number, open: readonly string[]): string {
+  if (open.length === 0) return `${atMost(areaSqIn)} sq in`;
+  const names = open.join('; ');
+  return areaSqIn > 0 ? `${atMost(areaSqIn)} sq in, and what nobody counted: ${names}` : `not counted: ${names}`;
+}
 
 /** What is needed by both rules, and what is there. */
 export const ventFigures = (vents: VentReport): { what: string; value: string }[] => [
@@ -170,13 +176,15 @@ export const ventFigures = (vents: VentReport): { what: string; value: string }[
         ? 'not known'
         : `${atLeast(vents.highFromSqIn)} to ${atMost(vents.highToSqIn)} sq in`,
   },
-  { what: 'There today', value: `${atMost(vents.thereSqIn)} sq in${uncounted(vents)}` },
+  { what: 'There today', value: countedWords(vents.thereSqIn, uncounted(vents)) },
   {
     what: vents.toClose.length === 0 ? 'Of that' : `Left with the ${vents.toClose.join(' and the ')} closed`,
-    value: `${vents.toClose.length === 0 ? '' : `${atMost(vents.countedSqIn)} sq in: `}${[
-      `${atMost(vents.highSqIn)} high`,
-      `${atMost(vents.eaveSqIn)} at the eaves`,
-      ...(vents.betweenSqIn > 0 ? [`${atMost(vents.betweenSqIn)} between`] : []),
+    value: `${vents.toClose.length === 0 || vents.countedSqIn === 0 ? '' : `${atMost(vents.countedSqIn)} sq in: `}${[
+      placeWords(vents.vents, 'high'),
+      placeWords(vents.vents, 'eaves'),
+      ...(vents.vents.some(({ where, stays }) => stays && where === 'between')
+        ? [placeWords(vents.vents, 'between')]
+        : []),
     ].join(', ')}`,
   },
 ];

@@ -4,17 +4,13 @@ import { atLeast, atMost } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { MoistureReport, VentReport } from '../report/types.ts';
 import type { Below } from '../roof.ts';
-import { areaOf, nameOf, type Vent } from './pieces.ts';
+import { areaOf, nameOf, notCountedOf, type Vent } from './pieces.ts';
 import { type Areas, SAME, splitFor } from './rules.ts';
 
 type Warnings = VentReport['warnings'];
 
 const namesOf = (vents: readonly Vent[]): string[] => [...new Set(vents.map(({ kind }) => nameOf(kind)))];
 const theEach = (names: readonly string[]): string => names.map((name) => `the ${name}`).join(' and ');
-
-/** Vents that stay and are listed without a count, by name. */
-export const notCountedOf = (vents: readonly Vent[]): string[] =>
-  namesOf(vents.filter(({ stays, count }) => stays && count === null));
 
 /** Outlets to close, by name. */
 export const toCloseOf = (vents: readonly Vent[]): string[] => namesOf(vents.filter(({ stays }) => !stays));
@@ -34,7 +30,7 @@ export function warningsOf(vents: readonly Vent[]): Warnings {
             source: sourceNote(oneExhaust),
           },
         ]),
-    ...(outSqIn > inSqIn + SAME
+    ...(outSqIn > inSqIn + SAME && notCountedOf(kept.filter(({ outlet }) => !outlet)).length === 0
       ? [
           {
             text: `More air can leave${left} (${atMost(outSqIn)} sq in) than comes in at the eaves (${atMost(inSqIn)} sq in): the rest is drawn from the house. Add eave vents.`,
@@ -116,15 +112,25 @@ export interface AnswerInput {
   usualSqIn: number | null;
   reducedSqIn: number | null;
   toClose: readonly string[];
+  notCounted: readonly string[];
 }
 
-export function answerOf({ verdict, thereSqIn, countedSqIn, usualSqIn, reducedSqIn, toClose }: AnswerInput): string {
+export function answerOf({
+  verdict,
+  thereSqIn,
+  countedSqIn,
+  usualSqIn,
+  reducedSqIn,
+  toClose,
+  notCounted,
+}: AnswerInput): string {
   if (usualSqIn === null || reducedSqIn === null)
     return 'The floor area of the attic beside the section is not known, so its vents cannot be judged.';
   const closing = toClose.length > 0;
   const attic = closing ? `With ${theEach(toClose)} closed, the attic beside it` : 'The attic beside it';
   const today = closing ? ` Today ${atMost(thereSqIn)} are there, of outlets that work against each other.` : '';
-  const has = `${atMost(countedSqIn)} sq in of net free vent area`;
+  const besides = notCounted.length === 0 ? '' : ` (${theEach(notCounted)} not counted)`;
+  const has = `${atMost(countedSqIn)} sq in of net free vent area${besides}`;
   switch (verdict) {
     case 'enough':
       return `${attic} has enough vents: ${has}, ${atLeast(usualSqIn)} needed by the 1/150 rule.${today}`;

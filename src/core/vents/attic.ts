@@ -2,8 +2,8 @@ import { ventRatios } from '../../../reference/attic-vents.ts';
 import { sourceNote } from '../finding.ts';
 import type { Assumption, VentReport } from '../report/types.ts';
 import type { Adjoining } from '../roof.ts';
-import { answerOf, type FlatPart, flatPartOf, notCountedOf, toCloseOf, todoOf, warningsOf } from './advice.ts';
-import { areaOf, type Vent, ventsOf } from './pieces.ts';
+import { answerOf, type FlatPart, flatPartOf, toCloseOf, todoOf, warningsOf } from './advice.ts';
+import { areaOf, notCountedOf, type Vent, ventsOf } from './pieces.ts';
 import { type Areas, conditionsOf, neededSqIn, reducedRule, verdictOf } from './rules.ts';
 
 export interface VentInput {
@@ -31,7 +31,14 @@ export function ventReport({ adjoining, edition, climateZone, flat }: VentInput)
   const rule = reducedRule(edition);
   const usualSqIn = atticSqFt === null ? null : neededSqIn(atticSqFt, ventRatios.usual);
   const reducedSqIn = atticSqFt === null ? null : neededSqIn(atticSqFt, ventRatios.reduced);
-  const conditions = conditionsOf(rule, reducedSqIn ?? 0, areas, climateZone, ceilingRetarder);
+  const conditions = conditionsOf({
+    rule,
+    need: reducedSqIn ?? 0,
+    areas,
+    vents,
+    climateZone,
+    retarder: ceilingRetarder,
+  });
   const notCounted = notCountedOf(vents);
   const verdict = verdictOf({
     countedSqIn,
@@ -43,7 +50,7 @@ export function ventReport({ adjoining, edition, climateZone, flat }: VentInput)
   });
   const report: VentReport = {
     verdict,
-    answer: answerOf({ verdict, thereSqIn, countedSqIn, usualSqIn, reducedSqIn, toClose }),
+    answer: answerOf({ verdict, thereSqIn, countedSqIn, usualSqIn, reducedSqIn, toClose, notCounted }),
     atticSqFt,
     needed150SqIn: usualSqIn,
     needed300SqIn: reducedSqIn,

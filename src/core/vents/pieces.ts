@@ -1,4 +1,5 @@
 import { usualVents, type VentRow } from '../../../reference/attic-vents.ts';
+import { atMost } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { Assumption, VentReport } from '../report/types.ts';
 import type { Adjoining } from '../roof.ts';
@@ -11,6 +12,25 @@ const rowOf = (kind: string): VentRow => rows.find((row) => row.kind === kind)!;
 export const nameOf = (kind: string): string => rowOf(kind).name;
 
 export const areaOf = (vents: readonly Vent[]): number => vents.reduce((total, { totalSqIn }) => total + totalSqIn, 0);
+
+/** Vents that stay and are listed without a count, by name. */
+export const notCountedOf = (vents: readonly Vent[]): string[] => [
+  ...new Set(vents.filter(({ stays, count }) => stays && count === null).map(({ kind }) => nameOf(kind))),
+];
+
+const placeNames: Readonly<Record<Vent['where'], string>> = { high: 'high', eaves: 'at the eaves', between: 'between' };
+
+/** What is left in one place: "288 sq in high", "high: not counted (ridge vent)"; what nobody counted is no zero. */
+export function placeWords(vents: readonly Vent[], where: Vent['where'], unit = ''): string {
+  const own = vents.filter((vent) => vent.stays && vent.where === where);
+  const [area, open] = [areaOf(own), notCountedOf(own)];
+  const place = placeNames[where];
+  const sum = `${atMost(area)}${unit} ${place}`;
+  if (open.length === 0) return sum;
+  return area > 0
+    ? `${sum} besides what nobody counted (${open.join(', ')})`
+    : `${place}: not counted (${open.join(', ')})`;
+}
 
 /**
  * The kind of outlet that stays where there are several: the ridge vent, which draws along the whole ridge, else the high

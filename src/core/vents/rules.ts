@@ -1,8 +1,9 @@
 import { type ReducedVentRule, reducedVentRules } from '../../../reference/attic-vents.ts';
-import { atMost, plainNumber } from '../../units/print.ts';
+import { plainNumber } from '../../units/print.ts';
 import { sourceNote } from '../finding.ts';
 import type { VentReport } from '../report/types.ts';
 import type { Adjoining } from '../roof.ts';
+import { notCountedOf, placeWords, type Vent } from './pieces.ts';
 
 const SQ_IN_PER_SQ_FT = 144;
 export const SAME = 1e-9;
@@ -32,15 +33,28 @@ export function splitFor(need: number, { highFrom, highTo }: ReducedVentRule, { 
   return { highSqIn: high, eaveSqIn: Math.max(eaveSqIn, need - high, ((1 - highTo) / highTo) * high, high) };
 }
 
+export interface ConditionsInput {
+  rule: ReducedVentRule;
+  /** By 1/300, sq in. */
+  need: number;
+  areas: Areas;
+  vents: readonly Vent[];
+  climateZone: string | null;
+  retarder: Adjoining['ceilingRetarder'];
+}
+
 /** The share that is high is taken of what is there, or of what is needed where that is more. */
-export function conditionsOf(
-  rule: ReducedVentRule,
-  need: number,
-  { highSqIn, eaveSqIn }: Areas,
-  climateZone: string | null,
-  retarder: Adjoining['ceilingRetarder'],
-): VentReport['conditions'] {
+export function conditionsOf({
+  rule,
+  need,
+  areas,
+  vents,
+  climateZone,
+  retarder,
+}: ConditionsInput): VentReport['conditions'] {
   const source = sourceNote(rule);
+  const { highSqIn, eaveSqIn } = areas;
+  const open = notCountedOf(vents.filter(({ where }) => where !== 'between')).length > 0;
   const both = highSqIn + eaveSqIn;
   const all = Math.max(need, both);
   const split = both >= need - SAME && highSqIn >= rule.highFrom * all - SAME && highSqIn <= rule.highTo * all + SAME;
@@ -53,8 +67,8 @@ export function conditionsOf(
   const where = rule.retarderZones === null ? '' : ` in zones ${rule.retarderZones.join(', ')}`;
   return [
     {
-      text: `${plainNumber(100 * rule.highFrom)} to ${plainNumber(100 * rule.highTo)} % of the vent area ${rule.highWords}, the rest at the eaves: ${atMost(highSqIn)} sq in high, ${atMost(eaveSqIn)} at the eaves`,
-      state: split ? 'met' : 'not-met',
+      text: `${plainNumber(100 * rule.highFrom)} to ${plainNumber(100 * rule.highTo)} % of the vent area ${rule.highWords}, the rest at the eaves: ${placeWords(vents, 'high', ' sq in')}, ${placeWords(vents, 'eaves')}`,
+      state: open ? 'not-known' : split ? 'met' : 'not-met',
       source,
     },
     {
