@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { retarderClasses, wetAlarm, wetGrowth } from '../../reference/vapor.ts';
 import { labelR } from '../../src/core/layout/thermal.ts';
 import { yearHolds, yearsToAlarm } from '../../src/core/moisture/balance.ts';
-import { optionRows } from '../../src/core/report/page-damp.ts';
+import { monthWords, optionRows } from '../../src/core/report/page-damp.ts';
 import { everythingSaid, findingIds, said } from './case-roof.ts';
 import { dampRoof } from './damp-roof.ts';
 
@@ -121,6 +121,26 @@ describe('an old roof that stays', () => {
     expect(damp(found).deckSheet?.on).toBe('what stays of the old roof');
     expect(damp(found).todo.join(' ')).not.toContain('The old covering stays');
     expect(found.answer.materials.map(({ id }) => id)).toContain('deck-sheet');
+  });
+});
+
+describe('water by the month', () => {
+  it('a lining that is not enough is told by what is left and the years, not by its most alone', () => {
+    const found = dampRoof('foam', 14, {
+      place: { city: 'Duluth', state: 'MN' },
+      deck: joists,
+      building: { below: 'living-ceiling' },
+      insulation: { below: closedCell(5) },
+    });
+    const { balance, cure } = damp(found);
+    const lined = balance!.withLining!;
+    expect(cure?.moreIn).toBeGreaterThan(0);
+    expect(lined.peakGPerM2).toBeLessThan(wetAlarm.gPerM2);
+    const years = Math.floor(yearsToAlarm(lined));
+    expect(years).toBeLessThan(wetGrowth.years);
+    const words = monthWords(damp(found))!;
+    expect(words).toContain(`left after two years: ${wetAlarm.gPerM2} in about ${years} years.`);
+    expect(words).toContain(`More than ${wetAlarm.gPerM2} within ${wetGrowth.years} years is too much`);
   });
 });
 

@@ -1,4 +1,6 @@
+import { wetGrowth } from '../../../reference/vapor.ts';
 import { atLeast, atMost, plainNumber, rValue } from '../../units/print.ts';
+import { waterWords } from '../moisture/tests.ts';
 import { placeWords } from '../vents/pieces.ts';
 import type {
   CoolRoofOption,
@@ -49,13 +51,13 @@ export const profileRows = ({ profile }: MoistureReport): { face: string; air: s
 
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 
-/** Water in the roof at the end of each month: "Oct 3, Nov 12, ... g per sq m". */
+/** Water in the roof at the end of each month, and with a lining what decides: its most, what is left, and the years to too much. */
 export function monthWords({ balance }: MoistureReport): string | null {
   if (balance === null || balance.peakGPerM2 < 0.5) return null;
   const months = balance.months.map(({ month, gPerM2 }) => `${MONTHS[month]} ${plainNumber(gPerM2)}`).join(', ');
   const sealed = balance.withLining;
-  const lined = sealed === null ? '' : ` With ${sealed.what} ${plainNumber(sealed.peakGPerM2)} at most.`;
-  return `Water in the roof at the end of each month, g per sq m: ${months}.${lined} Over ${balance.alarmGPerM2} is too much, by the careful limit of wood decks.`;
+  const lined = sealed === null ? '' : ` With ${sealed.what}: ${waterWords(sealed)}.`;
+  return `Water in the roof at the end of each month, g per sq m: ${months}.${lined} More than ${balance.alarmGPerM2} within ${wetGrowth.years} years is too much, by the careful limit of wood decks.`;
 }
 
 const reachWords: Readonly<Record<InsulationOption['reachesTarget'], string>> = {
