@@ -73,6 +73,39 @@ describe('wood', () => {
   });
 });
 
+describe('damp and energy below the deck', () => {
+  const over = (below: object, insulation: object = {}) =>
+    smallRoof({
+      place: { city: 'Houston, TX' },
+      building: { below: 'living-ceiling' },
+      deck: { kind: 'plywood', joists: { depthIn: 9.25 } },
+      insulation: { below, ...insulation },
+    });
+
+  it('a deck over foam is not said to stay warm', () => {
+    const foam = over({ kind: 'closed-cell', thicknessIn: 5, vented: 'no' });
+    expect(foam.moisture?.verdict).toBe('safe');
+    expect(said(foam, 'damp')[0]).toMatch(/foam below lies tight against the deck.*no damp/);
+    expect(said(foam, 'damp').join(' ')).not.toContain('warm');
+    const above = over({ kind: 'none' }, { baseIn: 3 });
+    expect(above.moisture?.verdict).toBe('safe');
+    expect(said(above, 'damp')[0]).toContain('warm enough');
+  });
+
+  it('board over which outside air may pass meets no rule on either page', () => {
+    const rule = (vented: string) => {
+      const roof = over({ kind: 'batts', r: 19, vented }, { baseIn: 5 });
+      return [said(roof, 'insulation').join(' '), newRoof(roof, 'energy').text];
+    };
+    const [page, cell] = rule('unknown');
+    expect(page).toContain('We cannot say yet whether it meets the energy code.');
+    expect(cell).toBe('not known yet');
+    const [closed, met] = rule('no');
+    expect(closed).toContain('it meets every energy rule that binds it');
+    expect(met).toBe('met');
+  });
+});
+
 describe('what was asked for and is not kept', () => {
   const wished = (parts: object, preferences: object) =>
     smallRoof({ ...parts, place: { city: 'Minneapolis, MN' }, preferences });

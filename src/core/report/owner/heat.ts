@@ -1,4 +1,5 @@
 import { plainNumber } from '../../../units/print.ts';
+import { isFoam } from '../../moisture/layers.ts';
 import { degreesF, heatedPlace } from '../page-heat.ts';
 import type { HeatReport, MoistureReport } from '../types.ts';
 import { isPlanned, type Situation } from './situation.ts';
@@ -139,6 +140,12 @@ const dampIfLaid: Readonly<Record<MoistureReport['verdict'], string | null>> = {
   'not-asked': null,
 };
 
+/** Foam against the deck keeps it cold: it stays dry where no room air gets there. */
+const safeOverFoam =
+  'Where the foam below lies tight against the deck, no room air gets to it. We then see no damp that would gather inside the roof.';
+const safeOverFoamIfLaid =
+  'Where the foam below lies tight against the deck, no room air gets to it. Under the new roof drawn here we then see no damp that would gather.';
+
 /** Damp inside one roof in a few words, for a table. */
 const dampShort: Readonly<Record<MoistureReport['verdict'], string>> = {
   safe: 'stays dry by our figures',
@@ -160,9 +167,15 @@ export function dampCell({ assessment: { moisture } }: Situation, take: Taker): 
 export function dampStatements(situation: Situation): OwnerStatement[] {
   const { assessment, layout } = situation;
   const { moisture } = assessment;
-  const said = layout === null || isPlanned(situation) ? damp : dampIfLaid;
-  const words = moisture === undefined ? null : said[moisture.verdict];
-  if (moisture === undefined || words === null) return [];
+  const planned = layout === null || isPlanned(situation);
+  if (moisture === undefined) return [];
+  const words =
+    moisture.verdict === 'safe' && isFoam(moisture.below.kind)
+      ? planned
+        ? safeOverFoam
+        : safeOverFoamIfLaid
+      : (planned ? damp : dampIfLaid)[moisture.verdict];
+  if (words === null) return [];
   const take = takerOf(assessment);
   const verdict = take.quote('answer-damp', 'Damp inside the roof', 'moisture.answer');
   const todo = moisture.verdict === 'safe' || moisture.verdict === 'not-known' ? [] : moisture.todo.slice(0, 2);
