@@ -175,6 +175,18 @@ describe('rooms of a pool under an old covering that stays', () => {
     expect(torn.cure).toMatchObject({ moreIn: 0, retarder });
   });
 
+  it('taking it off is not named where that takes no less board', () => {
+    const { cure, todo } = damp(
+      dampRoof('boards', 40, {
+        ...over('Chicago', 'IL', battsR(19), { insulation: { keepExisting: true } }),
+        existing: { surface: 'level', readOn: 'covering', buildUpIn: 3.5 },
+        removedIn: 0.5,
+      }),
+    );
+    expect(cure!.tornOff!.moreIn).toBeGreaterThanOrEqual(cure!.moreIn!);
+    expect(todo.join(' ')).not.toContain('take the old roof off');
+  });
+
   it('where nothing of it stays, taking it off is no way out', () => {
     const torn = damp(pool(0.5, 3));
     expect(torn.cure?.tornOff ?? null).toBeNull();

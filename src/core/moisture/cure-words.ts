@@ -71,9 +71,9 @@ function fewerWords({ cure: { fewerBatts, planned }, ground }: CureWordsInput, e
 const enoughWords = (planned: boolean): string =>
   planned ? 'the board that is planned is enough then' : 'no board is needed then';
 
-/** The old roof off down to the deck; what stays of it is then no place for water. */
-function tornWords({ tornOff, planned }: MoistureCure): string[] {
-  if (tornOff === null) return [];
+/** The old roof off down to the deck, where that takes less board than to let it stay. */
+function tornWords({ moreIn: staying, tornOff, planned }: MoistureCure): string[] {
+  if (tornOff === null || (staying !== null && staying <= tornOff.moreIn)) return [];
   const { moreIn } = tornOff;
   const board = `it takes ${inches(moreIn)} ${planned ? 'more board' : 'of board'} then`;
   return [
