@@ -43,9 +43,7 @@ export function yearReasons({ balance, cure }: VerdictInput): string[] {
     : 'does not dry out in a summer';
   return [
     `What passes through in winter, ${plainNumber(balance.peakGPerM2)} g per sq m at most, ${balance.leftGPerM2 > NOTHING_G ? pace : 'dries out again in summer'}.`,
-    ...(cure === null || withLining === null
-      ? []
-      : [`Computed again with ${withLining.what}: ${waterWords(withLining)}.`]),
+    ...(cure === null ? [] : [`Computed again with ${withLining.what}: ${waterWords(withLining)}.`]),
   ];
 }
 

@@ -37,11 +37,11 @@ export interface MoistureAnswer {
   assumed: readonly Assumption[];
 }
 
-/** What a roof can be lined with that cures it, else the plainest lining that does anything; null = it bears none. */
-function liningShown(built: BuildUp, cure: MoistureCure | null): Lining | null {
+/** What a roof can be lined with that cures it, else the plainest lining that does anything. */
+function liningShown(built: BuildUp, cure: MoistureCure | null): Lining {
   const lining = cure?.slows ?? cure;
   if (lining != null && liningWords(lining) !== null) return lining;
-  return linings(built).find((one) => one.retarder !== 'none' || one.coat) ?? null;
+  return linings(built).find((one) => one.retarder !== 'none' || one.coat)!;
 }
 
 function balanceReport(
@@ -51,20 +51,17 @@ function balanceReport(
   cure: MoistureCure | null,
 ): NonNullable<MoistureReport['balance']> {
   const lining = liningShown(built, cure);
-  const sealed = lining === null ? null : balanceOf(place, linedWith(built, lining));
+  const sealed = balanceOf(place, linedWith(built, lining));
   return {
     peakGPerM2: plain.peakGPerM2,
     leftGPerM2: plain.leftGPerM2,
     alarmGPerM2: wetAlarm.gPerM2,
     months: plain.months.map(({ month, waterGPerM2 }) => ({ month, gPerM2: waterGPerM2 })),
-    withLining:
-      lining === null || sealed === null
-        ? null
-        : {
-            what: liningWords(lining, groundOf(built.kept)) ?? '',
-            peakGPerM2: sealed.peakGPerM2,
-            leftGPerM2: sealed.leftGPerM2,
-          },
+    withLining: {
+      what: liningWords(lining, groundOf(built.kept)) ?? '',
+      peakGPerM2: sealed.peakGPerM2,
+      leftGPerM2: sealed.leftGPerM2,
+    },
   };
 }
 

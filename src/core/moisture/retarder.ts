@@ -19,7 +19,7 @@ export interface RetarderInput {
   climateZone: string | null;
   balance: YearBalance | null;
   /** The same lined. */
-  sealed: NonNullable<MoistureReport['balance']>['withLining'];
+  sealed: NonNullable<MoistureReport['balance']>['withLining'] | null;
   cure: MoistureCure | null;
   deck: DeckUnder;
 }

@@ -56,7 +56,7 @@ export function monthWords({ balance }: MoistureReport): string | null {
   if (balance === null || balance.peakGPerM2 < 0.5) return null;
   const months = balance.months.map(({ month, gPerM2 }) => `${MONTHS[month]} ${plainNumber(gPerM2)}`).join(', ');
   const sealed = balance.withLining;
-  const lined = sealed === null ? '' : ` With ${sealed.what}: ${waterWords(sealed)}.`;
+  const lined = ` With ${sealed.what}: ${waterWords(sealed)}.`;
   return `Water in the roof at the end of each month, g per sq m: ${months}.${lined} More than ${balance.alarmGPerM2} within ${wetGrowth.years} years is too much, by the careful limit of wood decks.`;
 }
 

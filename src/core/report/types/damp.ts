@@ -126,8 +126,8 @@ export interface MoistureReport {
     leftGPerM2: number;
     alarmGPerM2: number;
     months: readonly { month: number; gPerM2: number }[];
-    /** The same with the lining that cures it, else with a vapor retarder; null = none can be laid. */
-    withLining: { what: string; peakGPerM2: number; leftGPerM2: number } | null;
+    /** The same with the lining that cures it, else with the plainest. */
+    withLining: { what: string; peakGPerM2: number; leftGPerM2: number };
   } | null;
   /** What makes it dry where a test fails; null = none fails, or it cannot be computed yet. */
   cure: MoistureCure | null;
