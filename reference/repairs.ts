@@ -15,6 +15,8 @@ export interface RepairRow extends Cited {
   finding: FindingKind;
   /** What is done, as the crew reads it; `{patch}` is what this covering is patched with. */
   lines: readonly string[];
+  /** Other words where the covering is of another kind altogether. */
+  instead?: readonly { covering: string; lines: readonly string[] }[];
   /** The cure is often got wrong: it belongs in the answer itself. */
   oftenWrong: boolean;
 }
@@ -36,7 +38,7 @@ export const patchWords = [
   { covering: 'coating', words: 'the same coating with fabric in it', ...practice, at: 'patches of coatings' },
   {
     covering: 'spray-foam',
-    words: 'foam cut level and the same coating over it',
+    words: 'foam cut level, and the same coating on it',
     ...practice,
     at: 'patches of sprayed foam',
   },
@@ -121,6 +123,15 @@ export const repairs = [
       'Leave a whole blister alone, and keep feet and stock off it.',
       'Cut a broken one crosswise, dry it, bond the flaps down, and patch past the cuts on all sides.',
     ],
+    instead: [
+      {
+        covering: 'spray-foam',
+        lines: [
+          'Cut the blister out to sound, dry foam. Fill it with foam, cut it level, and coat it again past the cut.',
+        ],
+      },
+      { covering: 'metal', lines: ['Metal does not blister: find out what lies on it, and ask its maker.'] },
+    ],
     oftenWrong: false,
     ...practice,
     at: 'repair of bitumen roofs',
@@ -130,6 +141,20 @@ export const repairs = [
     lines: [
       'Find what moved below first: a joint of the deck or of the boards. Fasten that down.',
       'Lay a loose strip along the split so that it can move, and a patch of {patch} over it, past it on all sides.',
+    ],
+    instead: [
+      {
+        covering: 'spray-foam',
+        lines: [
+          'Cut the crack out to sound, dry foam. Fill it with foam, cut it level, and coat it again past the cut.',
+        ],
+      },
+      {
+        covering: 'metal',
+        lines: [
+          'Metal moves with heat: let the split move, with a plate and a sealant that stretches, as its maker says.',
+        ],
+      },
     ],
     oftenWrong: false,
     ...practice,

@@ -76,6 +76,16 @@ describe('the order of work of a repair', () => {
     expect(leak[0].lines.join(' ')).toContain('Run water on one part after the other');
     const metal = repairOrder(answerOf({ ...drains, covering: { kind: 'metal', layers: 1 }, findings: worn }))!;
     expect(metal[0].lines.join(' ')).toContain('metal of the same kind, sealed and riveted');
+    const foam = repairOrder(
+      answerOf({
+        ...drains,
+        covering: { kind: 'spray-foam', layers: 1 },
+        findings: [{ kind: 'blister', at: [9, 9] }, { kind: 'split', at: [12, 12] }, worn[3]],
+      }),
+    )!;
+    const words = foam.flatMap(({ lines }) => lines).join(' ');
+    expect(words).toContain('Cut the blister out to sound, dry foam');
+    expect(words).not.toMatch(/flaps|over it over it|\{patch\}/);
   });
 
   it('is none where a new roof is the work', () => {

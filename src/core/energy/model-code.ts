@@ -28,6 +28,9 @@ import { roofU } from './framing.ts';
 const IN_METAL =
   'what the insulation below the deck lies between: metal carries heat past it, and an energy consultant reckons that';
 
+const LEAVE =
+  'whether the building office grants the small-ceiling rule: the framing leaves no room for more, and the share of all ceilings is small enough';
+
 /** What the U was reckoned with. */
 function pathWords(asked: number, { framing, aboveR, totalR }: Facts): string {
   if (framing === null) return `Without joists in it, ${rValue(1 / asked)} with films is enough.`;
@@ -68,7 +71,14 @@ export function residentialDrafts(facts: Facts): Draft[] {
     residentialRelief,
   );
   const small = row !== null && row.value > smallCeiling.r;
-  const isSmall = facts.areaSqFt <= smallCeiling.areaSqFt;
+  const { planFt } = facts.site.roof.building;
+  // Of one story of ceiling, which is all that the plan of the house tells.
+  const most = Math.min(
+    smallCeiling.areaSqFt,
+    planFt === null ? Number.POSITIVE_INFINITY : smallCeiling.share * planFt[0] * planFt[1],
+  );
+  const isSmall = facts.areaSqFt <= most + HIGHER;
+  const reached = unlessBelow(facts.totalR >= smallCeiling.r - HIGHER, facts);
   return [
     ceiling,
     uDraft(facts, ceiling, row?.value ?? null),
@@ -82,11 +92,12 @@ export function residentialDrafts(facts: Facts): Draft[] {
           ? ceiling.why
           : isSmall
             ? `Only where the framing leaves no room, and for at most ${100 * smallCeiling.share} % of all ceilings: ask.`
-            : `the section has ${area(facts.areaSqFt)}`,
+            : `the section has ${area(facts.areaSqFt)}; ${area(most)} at most${most < smallCeiling.areaSqFt ? `, ${100 * smallCeiling.share} % of a story of ${area(planFt === null ? 0 : planFt[0] * planFt[1])}` : ''}`,
       asked: rValue(smallCeiling.r),
       found: foundWords(rValue(facts.totalR), facts),
-      passes: unlessBelow(facts.totalR >= smallCeiling.r - HIGHER, facts),
-      settledBy: row === null ? ZONE : BELOW,
+      // Whether the framing leaves no room nobody has said: an exception that is not granted meets nothing.
+      passes: reached === true ? null : reached,
+      settledBy: row === null ? ZONE : reached === true ? LEAVE : BELOW,
     },
   ];
 }

@@ -41,6 +41,13 @@ export const workingOutlets = ({ roof }: Site): Outlet[] =>
     .filter((outlet) => outlet.working)
     .map((outlet) => (outlet.kind === 'drain' && outlet.role === 'primary' ? { ...outlet, inletIn: null } : outlet));
 
+/** What a layout is called: outlets, form and turn, and how steep its boards are. */
+export function layoutTitle({ title, form }: LayoutPlan, slopeInPerFt: number): string {
+  const { shape, turnDeg } = form ?? { shape: fourWayShape, turnDeg: 0 };
+  const turn = turnDeg === 0 ? '' : turnDeg === 90 ? ', across' : `, turned ${Math.round(turnDeg)}°`;
+  return `${title}, ${shape.title(slopeInPerFt)}${turn}`;
+}
+
 /** A shape as it lies on a roof. */
 export interface TaperForm {
   shape: TaperShape;

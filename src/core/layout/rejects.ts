@@ -1,9 +1,8 @@
 import { inches } from '../../units/print.ts';
 import type { SearchReport } from '../report/types.ts';
 import type { Limit } from './limits.ts';
-import type { Barred } from './plan.ts';
+import { type Barred, layoutTitle } from './plan.ts';
 import { roundedUpIn } from './round-up.ts';
-import { fourWayShape } from './shape.ts';
 import type { Short, Sketch } from './sketch.ts';
 
 interface Group {
@@ -47,13 +46,19 @@ export class Rejects {
     group.best = sketch;
   }
 
-  /** What was rejected and why; where nothing fits, the least that would have to give. */
-  report(fitting: number): Pick<SearchReport, 'fitting' | 'barred' | 'rejected' | 'relaxation'> {
+  /**
+   * What was rejected and why; where nothing is offered, the least that would have to give.
+   * @param holds whether a candidate drains, its height left aside; asked of the nearest ones alone
+   */
+  report(
+    fitting: number,
+    offered: boolean,
+    holds: (sketch: Sketch) => boolean,
+  ): Pick<SearchReport, 'fitting' | 'barred' | 'rejected' | 'relaxation'> {
     const groups = [...this.#groups.values()].sort((a, b) => b.count - a.count);
-    const nearest = groups.reduce<Group | null>(
-      (a, b) => (a === null || b.leastShortIn < a.leastShortIn ? b : a),
-      null,
-    );
+    const nearest = offered
+      ? undefined
+      : [...groups].sort((a, b) => a.leastShortIn - b.leastShortIn).find(({ best }) => holds(best));
     return {
       fitting,
       barred: [...this.#barred.values()].map(({ barred, count, best }) => ({
@@ -71,7 +76,7 @@ export class Rejects {
         nearest: titleOf(best),
       })),
       relaxation:
-        fitting > 0 || nearest === null
+        nearest === undefined
           ? null
           : {
               limit: nearest.limit.id,
@@ -88,8 +93,7 @@ export class Rejects {
 const isBetter = (a: Sketch, b: Sketch): boolean =>
   (a.short === null) === (b.short === null) ? a.boardFt < b.boardFt : a.short === null;
 
-const titleOf = ({ plan, slopeInPerFt }: Sketch): string =>
-  `${plan.title}, ${(plan.form?.shape ?? fourWayShape).title(slopeInPerFt)}`;
+const titleOf = ({ plan, slopeInPerFt }: Sketch): string => layoutTitle(plan, slopeInPerFt);
 
 /** What every height that a candidate breaks is short of, rounded up as nobody can raise less. */
 const more = ({ short }: Sketch): string =>

@@ -1,5 +1,8 @@
 import type { Layout, SearchReport } from '../report/types.ts';
 
+/** A gentler taper than the rule is a thing to ask for, not what stands in the way. */
+const GENTLER = '-gentler';
+
 export interface Relaxation {
   where: string;
   text: string;
@@ -11,7 +14,7 @@ export interface Relaxation {
  */
 export function relaxationOf(
   { relaxation, barred }: Pick<SearchReport, 'relaxation' | 'barred'>,
-  layouts: readonly Pick<Layout, 'rejected'>[],
+  layouts: readonly Pick<Layout, 'id' | 'rejected'>[],
 ): Relaxation | null {
   const leave = barred.filter(({ fits }) => fits).sort((a, b) => a.boardFt - b.boardFt)[0];
   const ways: Relaxation[] = [
@@ -21,6 +24,6 @@ export function relaxationOf(
       : [{ where: 'the ways out', text: `${leave.relax} Then this fits: ${leave.nearest}.` }]),
   ];
   if (ways.length > 0) return { where: ways[0].where, text: ways.map(({ text }) => text).join(' Or: ') };
-  const stopped = layouts.find(({ rejected }) => rejected?.relax)?.rejected;
+  const stopped = layouts.find(({ id, rejected }) => rejected?.relax && !id.endsWith(GENTLER))?.rejected;
   return stopped?.relax ? { where: stopped.where, text: stopped.relax } : null;
 }

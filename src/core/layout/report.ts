@@ -25,8 +25,8 @@ import { groundFillOf } from './ground-report.ts';
 import type { Limit } from './limits.ts';
 import { nailersOf } from './nailers.ts';
 import { newHeightsOf } from './new-heights.ts';
+import { layoutTitle } from './plan.ts';
 import { costOf, ratesOf } from './rank.ts';
-import { fourWayShape } from './shape.ts';
 import { momentsOf } from './thermal.ts';
 
 const FACET_LEAST_SQ_FT = 0.05;
@@ -96,10 +96,17 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
   });
   const [label] = thermal.bases;
   const nailers = nailersOf(site, built, buildUp);
+  const tooHigh = heightRejection(uses);
   const rejected: Rejection | null =
     plan.barred === null
-      ? (waterRejection(site, built) ?? heightRejection(uses) ?? boardRejection(boardWork, catalogueOf(site.roof)))
-      : { where: plan.title, neededIn: null, availableIn: null, ...plan.barred };
+      ? (waterRejection(site, built) ?? tooHigh ?? boardRejection(boardWork, catalogueOf(site.roof)))
+      : {
+          where: plan.title,
+          neededIn: null,
+          availableIn: null,
+          why: plan.barred.why,
+          relax: tooHigh === null ? plan.barred.relax : `${plan.barred.relax} It is too high as well. ${tooHigh.relax}`,
+        };
   const ways = { outlets: plan.outlets, opened: plan.newEdges };
   const enclosed = open.length === 0 && rejected === null;
   const shut = blockedWater(site, judgement.mesh, ways, rated.ratings, enclosed, 'the finished roof');
@@ -107,7 +114,7 @@ export function layoutReport(context: LayoutContext, built: Built): Layout {
   const relieved = plan.outlets.some(({ role, working }) => role === 'overflow' && working);
   return {
     id: plan.id,
-    title: `${plan.title}, ${(plan.form?.shape ?? fourWayShape).title(built.slopeInPerFt)}`,
+    title: layoutTitle(plan, built.slopeInPerFt),
     why: plan.why,
     strict: site.given.strict,
     slopeInPerFt: built.slopeInPerFt,

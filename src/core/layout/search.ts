@@ -133,22 +133,49 @@ interface Ranked {
 
 const STEEPER_WHY = 'Steeper valleys that dry faster and forgive a board laid badly, for a thicker roof.';
 
-/** Sketches turned into surfaces and flooded, the most promising first, until enough of them hold. */
-function* proven(context: LayoutContext, sketches: readonly Sketch[], grounds: ReadonlyMap<string, Built>) {
+/** Of one plan at one slope the thinnest base: what lies under more is thicker and dearer, and nothing else. */
+const thinnestOf = (sketches: readonly Sketch[]): Sketch[] => [
+  ...new Map([...sketches].reverse().map((sketch) => [`${sketch.plan.id} ${sketch.slopeInPerFt}`, sketch])).values(),
+];
+
+/** Whether one that did not drain tells the same of another: the same form on the same ground, no steeper. */
+const failsLike = (failed: Sketch, other: Sketch): boolean =>
+  failed.plan.id === other.plan.id && other.slopeInPerFt <= failed.slopeInPerFt + 1e-9;
+
+/**
+ * Sketches turned into surfaces and flooded, the most promising of those that no other beats first, until enough of them
+ * hold. One that does not hold leaves the field, so that what it had beaten is looked at again.
+ */
+function* proven(
+  context: LayoutContext,
+  fitting: readonly Sketch[],
+  grounds: ReadonlyMap<string, Built>,
+  front: (sketches: readonly Sketch[]) => Sketch[],
+) {
   const { site, limits } = context;
   const most = mostVariants(context.site.roof.outlets.length);
-  let [proofs, found] = [0, 0];
-  for (const { plan, slopeInPerFt, baseIn } of sketches) {
-    if (proofs === MOST_PROOFS || found === most) return;
+  const done = new Set<Sketch>();
+  let left = thinnestOf(fitting);
+  let found = 0;
+  for (let proofs = 0; proofs < MOST_PROOFS && found < most; proofs++) {
+    const sketch = front(left).find((one) => !done.has(one));
+    if (sketch === undefined) return;
+    done.add(sketch);
+    const { plan, slopeInPerFt, baseIn } = sketch;
     const base = grounds.get(groundKey(plan));
     if (base === undefined) continue;
-    proofs++;
     const why = slopeInPerFt > base.slopeInPerFt + 1e-9 ? `${STEEPER_WHY} ${plan.why}` : plan.why;
     const on = baseIn === base.baseIn ? '' : `-on-${baseIn}`;
     const named = { ...plan, id: `${plan.id}-${Math.round(slopeInPerFt * 16)}-16${on}`, why };
     const built = build(site, named, slopeInPerFt, baseIn, base.ground);
-    if (waterRejection(site, built) !== null) continue;
-    if (heightRejection(usesOf(site, limits, buildUpAt(overBase(built)))) !== null) continue;
+    if (waterRejection(site, built) !== null) {
+      left = left.filter((other) => !failsLike(sketch, other));
+      continue;
+    }
+    if (heightRejection(usesOf(site, limits, buildUpAt(overBase(built)))) !== null) {
+      left = left.filter((other) => other !== sketch);
+      continue;
+    }
     found++;
     yield built;
   }
@@ -195,17 +222,24 @@ export function* searchLayouts(
   }
   const levellingOf = ({ plan }: Sketch): number => grounds.get(groundKey(plan))?.ground.levellingBoardFt ?? 0;
   const known = new Set(bases.map(({ plan, slopeInPerFt, baseIn }) => `${plan.id} ${slopeInPerFt} ${baseIn}`));
-  const best = nonDominated(fitting, weighSketch(site.given.faceInPerFt, rates, levellingOf))
-    .filter(({ plan, slopeInPerFt, baseIn }) => !known.has(`${plan.id} ${slopeInPerFt} ${baseIn}`))
-    .sort((a, b) => order(a, levellingOf(a), rates) - order(b, levellingOf(b), rates));
+  // What the plainest forms show already is no proof worth its time, but it beats what it beats.
+  const front = (sketches: readonly Sketch[]): Sketch[] =>
+    nonDominated(sketches, weighSketch(site.given.faceInPerFt, rates, levellingOf))
+      .filter(({ plan, slopeInPerFt, baseIn }) => !known.has(`${plan.id} ${slopeInPerFt} ${baseIn}`))
+      .sort((a, b) => order(a, levellingOf(a), rates) - order(b, levellingOf(b), rates));
   const variants: Built[] = [];
-  for (const built of proven(context, best, grounds)) {
+  for (const built of proven(context, fitting, grounds, front)) {
     variants.push(built);
     yield { tried, budget, doing: 'proofs', told: 0, toTell: bases.length + variants.length };
   }
   const gentler = bases[0] === undefined ? null : gentlerVariant(context, bases[0]);
   const built = [...bases, ...variants, ...(gentler === null ? [] : [gentler])];
-  return { built, search: { tried, budget, complete, ...rejects.report(fitting.length) } };
+  const offered = variants.length > 0 || bases.some((base) => !isStopped(context, base));
+  const holds = ({ plan, slopeInPerFt, baseIn }: Sketch): boolean => {
+    const base = grounds.get(groundKey(plan));
+    return base !== undefined && waterRejection(site, build(site, plan, slopeInPerFt, baseIn, base.ground)) === null;
+  };
+  return { built, search: { tried, budget, complete, ...rejects.report(fitting.length, offered, holds) } };
 }
 
 const order = (sketch: Sketch, levellingBoardFt: number, rates: Rates): number =>

@@ -143,13 +143,15 @@ export function existingReport(site: Site, ruleSet: RuleSet, rain: DesignRain): 
   const ladder = blockedWater(site, judgement.mesh, ways, rated.ratings, open.length === 0);
   const fitted = groundsOf(site).find(({ how }) => how !== 'as-read');
   const areaSqFt = site.section.areaSqFt;
+  // A surface that is taken for level for want of a measure has no slope and no level place to tell of.
+  const measured = site.roof.existing.surface.kind !== 'unknown';
   const report: ExistingReport = {
     ...verdictOf({ ...verdictInput, ruleSet }),
-    leastFaceSlopeInPerFt: judgement.leastFaceSlopeInPerFt,
-    leastValleySlopeInPerFt: judgement.leastValleySlopeInPerFt,
+    leastFaceSlopeInPerFt: measured ? judgement.leastFaceSlopeInPerFt : null,
+    leastValleySlopeInPerFt: measured ? judgement.leastValleySlopeInPerFt : null,
     ponds,
-    flats: flatReports(judgement),
-    undrainedAreaSqFt: judgement.undrainedSqFt,
+    flats: measured ? flatReports(judgement) : [],
+    undrainedAreaSqFt: measured ? judgement.undrainedSqFt : judgement.trappedSqFt,
     outlets: withLoads(rated.reports, rated.ratings, ({ id, role }) => inletIn(site, id, role)),
     areas: areaReports(judgement),
     surface: trianglesOf(judgement),

@@ -17,7 +17,7 @@ export function shownLayout(assessment: Assessment, id: string | null = null): L
 const areaOf = (areaSqFt: number): string => `${plainNumber(areaSqFt)} sq ft`;
 
 /** The roof as it is, in one sentence. */
-export function todaySentence({ ponds, undrainedAreaSqFt, verdict }: ExistingReport): string {
+export function todaySentence({ ponds, undrainedAreaSqFt, verdict, leastFaceSlopeInPerFt }: ExistingReport): string {
   const deep = ponds.filter(({ birdBath }) => !birdBath);
   if (deep.length > 0) {
     const worst = Math.max(...deep.map(({ greatestDepthIn }) => greatestDepthIn));
@@ -27,7 +27,9 @@ export function todaySentence({ ponds, undrainedAreaSqFt, verdict }: ExistingRep
   if (verdict === 'ponds') return 'Today water stands where it was seen.';
   if (undrainedAreaSqFt > 0.5)
     return `Today ${areaOf(undrainedAreaSqFt)} lie level, and water there has nowhere to run.`;
-  return 'Today no standing water is computed.';
+  return leastFaceSlopeInPerFt === null
+    ? 'Whether water stands today is not known: the surface was not measured.'
+    : 'Today no standing water is computed.';
 }
 
 /** What a layout does about it, in one sentence. */

@@ -80,7 +80,8 @@ export function repairsOf(site: Site): RepairWork[] {
     const own = found.filter(({ kind }) => kind === row.finding);
     if (own.length === 0) return [];
     const { finding, oftenWrong } = row;
-    const lines = row.lines.map((line) => line.replace('{patch}', patch));
+    const words = row.instead?.find(({ covering }) => covering === site.given.covering)?.lines ?? row.lines;
+    const lines = words.map((line) => line.replace('{patch}', patch));
     const figures = figuresOf[finding]?.(site) ?? [];
     return [
       { finding, title: own[0].title, places: own.map(placeOf), oftenWrong, lines, figures, source: sourceNote(row) },

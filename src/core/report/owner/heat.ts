@@ -14,6 +14,12 @@ const percent = (share: number): string => `${plainNumber(Math.round(100 * share
 function shares({ figures: { insulationShare, colorShare }, split }: HeatReport, take: Taker): OwnerStatement[] {
   if (split === null) return [];
   const saved = take.figure('answer-heat', 'Heat kept out in that day', 'is', ['heat.split.savedBtu'], whole);
+  if (split.savedBtu <= -0.5) {
+    const more = take.figure('answer-heat', 'Heat let in more in that day', 'is', ['heat.split.savedBtu'], (btu) =>
+      whole(-btu),
+    );
+    return [say`The new roof lets in ${more} units more than the old one in that day.`];
+  }
   if (insulationShare === null || colorShare === null)
     return [standingOn(say`The new roof keeps out next to nothing more than the old one.`, saved)];
   const boards = take.figure('answer-heat', 'Share of the insulation', 'is', ['heat.figures.insulationShare'], percent);

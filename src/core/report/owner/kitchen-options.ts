@@ -148,14 +148,15 @@ export function optionsOf(situation: Situation, take: Taker): { choice: KitchenC
       options: [{ ...mend, ...(call === 'coat' ? { coat: true } : {}) }, ...fresh],
     };
   }
-  if (mayBeMended(situation) && layout !== null) {
+  if (mayBeMended(situation) && (layout !== null || (plan === 'flat-boards' && !barred))) {
     const answer = take.quote('answer-scope', 'What to do with the old roof', 'scope.answer');
     const mend = kept(
       'Mend it',
       standingOn(say`What is found broken is mended.`, answer),
       say`The least work, if it turns out to be enough.`,
     );
-    return { choice: 'not-settled', options: [mend, ...fresh] };
+    const instead = layout === null ? coveringsSideBySide(situation, take).slice(0, 1) : fresh;
+    return { choice: 'not-settled', options: [mend, ...instead] };
   }
   if (barred) return { choice: 'barred', options: [] };
   if (layout === null && plan !== 'flat-boards') return { choice: 'nothing-fits', options: [] };
