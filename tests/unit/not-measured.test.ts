@@ -14,6 +14,8 @@ test('a surface that nobody measured has no slope and no level place to tell of'
   const page = ownerPage(answer);
   expect(page.today.statements[0].text).toMatch(/cannot say yet/);
   expect(JSON.stringify(page.numbers)).not.toMatch(/432|level/);
+  expect(page.numbers).toHaveLength(3);
+  expect(page.numbers.find(({ id }) => id === 'slope')?.today.text).toMatch(/^not measured; .* is asked for$/);
   // Measured and level it is told.
   expect(answerOf({ surface: 'level', readOn: 'covering', buildUpIn: 1.5 }).existing.undrainedAreaSqFt).toBeGreaterThan(
     400,

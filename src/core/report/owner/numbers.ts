@@ -123,8 +123,6 @@ function sun(situation: Situation, take: Taker): OwnerNumber[] {
 }
 
 function slope({ assessment, layout, at, plan, today }: Situation, take: Taker): OwnerNumber[] {
-  if (assessment.existing.leastFaceSlopeInPerFt === null) return [];
-  const old = take.figure('answer-water', 'Least slope today', 'is', ['existing.leastFaceSlopeInPerFt'], fallWords);
   const fresh = take.figure(
     'answer-layouts',
     'Least slope of the new roof',
@@ -140,6 +138,9 @@ function slope({ assessment, layout, at, plan, today }: Situation, take: Taker):
     ['ruleSet.slopeRule.faceInPerFt'],
     fallWords,
   );
+  if (assessment.existing.leastFaceSlopeInPerFt === null)
+    return [{ id: 'slope', title: 'Least slope', today: say`not measured; ${asked} is asked for`, next }];
+  const old = take.figure('answer-water', 'Least slope today', 'is', ['existing.leastFaceSlopeInPerFt'], fallWords);
   const now = today === 'drains' || today === 'shallow' ? say`${old}, and ${asked} is asked for` : say`${old}`;
   return [{ id: 'slope', title: 'Least slope', today: now, next }];
 }
