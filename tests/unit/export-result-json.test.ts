@@ -33,3 +33,10 @@ test('numbers that are not finite are null, -0 is 0, keys without a value are le
   expect(result).toEqual({ a: null, b: [null, 0.333333, 0], d: null });
   expect(Object.is(result.b[2], 0)).toBe(true);
 });
+
+test('gradients of planes keep enough digits for a roof that lies miles from the origin', () => {
+  const [x, slope] = [40_000, 0.25 / 3];
+  const plane = { atOriginIn: 3 - slope * x, gx: slope, gy: 0 };
+  const read = JSON.parse(resultJson({ plane } as unknown as Assessment)).plane;
+  expect(read.atOriginIn + read.gx * x).toBeCloseTo(3, 5);
+});
