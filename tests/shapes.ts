@@ -13,6 +13,18 @@ export const lShape: Ring = [
   [0, 40],
 ];
 
+/** 60 x 40 ft less the upper middle: two arms that do not see each other. */
+export const uShape: Ring = [
+  [0, 0],
+  [60, 0],
+  [60, 40],
+  [40, 40],
+  [40, 15],
+  [20, 15],
+  [20, 40],
+  [0, 40],
+];
+
 /** Distance to one point, by the lowest surface of a 96-sided cone: short by at most 0.05 %. */
 export function distanceTo(outline: Ring, at: Point, to: Point): number {
   const section = buildSection(outline, [], [at, to]);

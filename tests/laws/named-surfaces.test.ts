@@ -14,18 +14,7 @@ import { envelope } from '../../src/core/taper/envelope.ts';
 import { fourWay } from '../../src/core/taper/pattern.ts';
 import type { TaperOutlet } from '../../src/core/taper/sources.ts';
 import { parseRoofObject } from '../../src/input/parse-roof.ts';
-import { lShape } from '../shapes.ts';
-
-const U: Ring = [
-  [0, 0],
-  [60, 0],
-  [60, 40],
-  [40, 40],
-  [40, 15],
-  [20, 15],
-  [20, 40],
-  [0, 40],
-];
+import { lShape, uShape } from '../shapes.ts';
 
 const drain = (id: string, at: Point, levelIn = 0, slope = 0.25, turn = 0): TaperOutlet & { kind: 'point' } => ({
   id,
@@ -83,7 +72,7 @@ describe('the six named surfaces', () => {
   });
 
   test('3: U of 60 x 40 ft, scupper at (10, 40): defined everywhere', () => {
-    const { section, patches, judgement } = surface(U, [], [drain('S', [10, 40])]);
+    const { section, patches, judgement } = surface(uShape, [], [drain('S', [10, 40])]);
     expect(momentsOf(patches).areaSqFt).toBeCloseTo(section.areaSqFt, 6);
     expect(judgement.drained).toBe(true);
   });

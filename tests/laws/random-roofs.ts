@@ -3,7 +3,7 @@ import { isInside, toSegment } from '../../src/core/geometry/vector.ts';
 import type { Point, Ring } from '../../src/core/roof.ts';
 import { fourWay, pyramid, type SlopePattern, slopedValley, twoWayWithCrickets } from '../../src/core/taper/pattern.ts';
 import type { TaperOutlet } from '../../src/core/taper/sources.ts';
-import { lShape } from '../shapes.ts';
+import { lShape, uShape } from '../shapes.ts';
 
 export interface RandomRoof {
   outline: Ring;
@@ -19,16 +19,7 @@ const shapes: readonly Ring[] = [
     [0, 30],
   ],
   lShape,
-  [
-    [0, 0],
-    [60, 0],
-    [60, 40],
-    [40, 40],
-    [40, 15],
-    [20, 15],
-    [20, 40],
-    [0, 40],
-  ],
+  uShape,
   [
     [0, 0],
     [50, 0],

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { chalkLines } from '../../src/drawing/chalk.ts';
+import { uShape } from '../shapes.ts';
 import { assessed, roofOf } from './takeoff-roofs.ts';
 
 test('the run to a limit is that of the supplier’s boards: 2 % boards from 20 mm', () => {
@@ -34,16 +35,7 @@ test('a chalk line is measured from the way out that the boards there fall to', 
       version: 1,
       label: 'Invented U',
       building: { below: 'attic' },
-      outline: [
-        [0, 0],
-        [60, 0],
-        [60, 40],
-        [40, 40],
-        [40, 15],
-        [20, 15],
-        [20, 40],
-        [0, 40],
-      ],
+      outline: uShape,
       edges: Array.from({ length: 8 }, (_, side) => ({ side, kind: 'parapet', topIn: 30, mayDrain: 'no' })),
       outlets: [
         { id: 'S1', kind: 'scupper', role: 'primary', side: 0, alongFt: 30 },

@@ -4,7 +4,7 @@ import { areaWords } from '../words.ts';
 import { standInTown } from './heat.ts';
 import { keepsOldRoof, type Situation } from './situation.ts';
 import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
-import { deepest, fallWords } from './today.ts';
+import { deepest, fallWords, slopeAsked, slopeToday } from './today.ts';
 
 /** One of the numbers that matter: today, and with the new roof; null = there is nothing to set beside it. */
 export interface OwnerNumber {
@@ -131,16 +131,10 @@ function slope({ assessment, layout, at, plan, today }: Situation, take: Taker):
     fallWords,
   );
   const next = plan === 'taper' && layout !== null && layout.leastFaceSlopeInPerFt !== null ? say`${fresh}` : null;
-  const asked = take.figure(
-    'answer-water',
-    'Slope that a new roof needs',
-    'is',
-    ['ruleSet.slopeRule.faceInPerFt'],
-    fallWords,
-  );
+  const asked = slopeAsked(take);
   if (assessment.existing.leastFaceSlopeInPerFt === null)
     return [{ id: 'slope', title: 'Least slope', today: say`not measured; ${asked} is asked for`, next }];
-  const old = take.figure('answer-water', 'Least slope today', 'is', ['existing.leastFaceSlopeInPerFt'], fallWords);
+  const old = slopeToday(take);
   const now = today === 'drains' || today === 'shallow' ? say`${old}, and ${asked} is asked for` : say`${old}`;
   return [{ id: 'slope', title: 'Least slope', today: now, next }];
 }

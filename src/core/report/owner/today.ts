@@ -2,7 +2,7 @@ import { inches, plainNumber } from '../../../units/print.ts';
 import { depthFigure, pounds, slopeFigure } from '../page-figures.ts';
 import { areaWords } from '../words.ts';
 import { type Situation, waterStands } from './situation.ts';
-import { type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
+import { type Because, type OwnerStatement, say, standingOn, type Taker, takerOf } from './statement.ts';
 
 /** Flatter than the figures of this page can say. */
 const LEVEL_IN_PER_FT = 0.005;
@@ -10,6 +10,14 @@ const LEVEL_IN_PER_FT = 0.005;
 /** Slope for a person: "1/4 inch in each foot". */
 export const fallWords = (slopeInPerFt: number): string =>
   slopeInPerFt < LEVEL_IN_PER_FT ? 'level' : slopeFigure(slopeInPerFt).replace(' in/ft', ' inch in each foot');
+
+/** Least slope of the roof as it is; where it was measured. */
+export const slopeToday = (take: Taker): Because =>
+  take.figure('answer-water', 'Least slope today', 'is', ['existing.leastFaceSlopeInPerFt'], fallWords);
+
+/** What the rule asks of a new roof. */
+export const slopeAsked = (take: Taker): Because =>
+  take.figure('answer-water', 'Slope that a new roof needs', 'is', ['ruleSet.slopeRule.faceInPerFt'], fallWords);
 
 /** Paths of one value of every pond that counts. */
 export const pondPaths = ({ assessment }: Situation, key: string): string[] =>
@@ -105,20 +113,7 @@ export function todayStatements(situation: Situation): OwnerStatement[] {
       ];
     }
     case 'slow': {
-      const slope = take.figure(
-        'answer-water',
-        'Least slope today',
-        'is',
-        ['existing.leastFaceSlopeInPerFt'],
-        fallWords,
-      );
-      const asked = take.figure(
-        'answer-water',
-        'Slope that a new roof needs',
-        'is',
-        ['ruleSet.slopeRule.faceInPerFt'],
-        fallWords,
-      );
+      const [slope, asked] = [slopeToday(take), slopeAsked(take)];
       if ((assessment.existing.leastFaceSlopeInPerFt ?? 0) < LEVEL_IN_PER_FT)
         return [standingOn(say`Rain leaves this roof, but its slope is less than a new roof needs.`, why)];
       return [
