@@ -45,15 +45,23 @@ const AFTER_TWO_DAYS_H = 48;
 function readPonds(read: AnswerReader, [lengthFt, depthFt]: Size): object {
   const { pondWhere, pondLasts } = read.answers;
   read.say(3, 'pondWhere', pondPlaceChoices[pondWhere]);
-  if (pondWhere === 'none') return { seenDryAfter48h: true };
   const depthIn = read.measure(3, 'pondDepthText', 'thickness');
+  const stands = (depthIn ?? 0) > 0 || pondLasts === 'two-days';
+  if (pondWhere === 'none' && stands)
+    read.problem(3, 'pondWhere', 'conflict', 'it says that no water stands, and how deep or how long it stands.', {
+      got: pondPlaceChoices.none,
+      instead: 'the place where it stands, or "not known"; where none stands leave the depth empty',
+    });
+  if (pondWhere === 'none') return { seenDryAfter48h: true };
   const share = pondPlaces[pondWhere];
-  if (!share) return {};
+  if (!share && !stands && pondLasts === 'unknown') return {};
   read.say(3, 'pondLasts', pondLastsChoices[pondLasts]);
   const hoursAfterRain = pondLasts === 'two-days' ? AFTER_TWO_DAYS_H : null;
-  const at = [share[0] * lengthFt, share[1] * depthFt];
+  // Water that was seen somewhere counts, also where nobody remembers the place.
+  const at = share ? [share[0] * lengthFt, share[1] * depthFt] : null;
+  const seen = at === null && !stands ? [] : [{ at, depthIn, hoursAfterRain }];
   return {
-    seenPonds: [{ at, depthIn, hoursAfterRain }],
+    ...(seen.length === 0 ? {} : { seenPonds: seen }),
     ...(pondLasts === 'gone' ? { seenDryAfter48h: true } : {}),
   };
 }

@@ -132,6 +132,20 @@ test('a curb is drawn clear of the drain until it is measured', () => {
   expect(measured.supposed).toEqual([]);
 });
 
+test('water that was seen counts also where its place is not known; none and a depth together are asked about', () => {
+  const { existing } = roofOf({ pondWhere: 'unknown', pondDepthText: '1/2"', pondLasts: 'two-days' }).roof;
+  expect(existing.seenPonds).toMatchObject([{ at: null, depthIn: 0.5, hoursAfterRain: 48 }]);
+  expect(
+    roofOf({ pondWhere: 'unknown', pondDepthText: '1/2"', pondLasts: 'unknown' }).roof.existing.seenPonds,
+  ).toHaveLength(1);
+  expect(roofOf({ pondWhere: 'unknown', pondDepthText: '', pondLasts: 'gone' }).roof.existing).toMatchObject({
+    seenDryAfter48h: true,
+    seenPonds: [],
+  });
+  const both = roofFromAnswers(answers({ pondWhere: 'none', pondDepthText: '1/2"', pondLasts: 'unknown' }));
+  expect(both.problems).toMatchObject([{ question: 3, path: 'pondWhere', code: 'conflict' }]);
+});
+
 test('ponds: none seen after two days, gone in time, not known', () => {
   expect(roofOf({ pondWhere: 'none' }).roof.existing).toMatchObject({ seenDryAfter48h: true, seenPonds: [] });
   expect(roofOf({ pondWhere: 'low-left', pondLasts: 'gone' }).roof.existing).toMatchObject({
